@@ -1,0 +1,33 @@
+namespace AutoSweep.Instruments.Meters;
+
+/// <summary>A bench meter that reads the level and counts the frequency of a tone.</summary>
+/// <remarks>
+/// Values are at the meter's input: a front-end amplifier's gain is taken out by whoever knows the bench's wiring. Calls are
+/// one at a time. Instrument trouble throws <see cref="Core.BenchFaultException"/>; an odd answer is a <see cref="MeterReading"/>.
+/// </remarks>
+public interface ILevelMeter : IAsyncDisposable
+{
+    /// <summary>What the meter says it is.</summary>
+    InstrumentIdentity Identity { get; }
+
+    /// <summary>The largest level of the range in use, in volts rms.</summary>
+    double RangeVolts { get; }
+
+    /// <summary>How long the AC detector takes to settle after a change of level, from the driver file, for the bandwidth in use.</summary>
+    TimeSpan Settling { get; }
+
+    /// <summary>Chooses the fixed AC range that holds a level, and the detector bandwidth that passes a tone.</summary>
+    /// <param name="largestVolts">The largest level to expect at the meter's input, in volts rms.</param>
+    /// <param name="lowestHertz">The lowest tone to expect, in hertz.</param>
+    /// <param name="cancellationToken">Ends the wait.</param>
+    Task PrepareLevelAsync(double largestVolts, double lowestHertz, CancellationToken cancellationToken);
+
+    /// <summary>One sample of the AC level in volts rms. Does not wait for settling: the caller knows what has changed and when.</summary>
+    Task<MeterReading> ReadLevelAsync(CancellationToken cancellationToken);
+
+    /// <summary>One count of the frequency in hertz. Counters miscount or give 0 on a few millivolts: never trust a single count.</summary>
+    Task<MeterReading> CountFrequencyAsync(CancellationToken cancellationToken);
+
+    /// <summary>Lets the meter beep, if it can; no effect otherwise.</summary>
+    Task BeepAsync(CancellationToken cancellationToken);
+}
