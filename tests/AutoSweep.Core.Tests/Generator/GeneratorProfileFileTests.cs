@@ -1,4 +1,5 @@
 using AutoSweep.Core.Generator;
+using AutoSweep.Core.Tests.Support;
 
 namespace AutoSweep.Core.Tests.Generator;
 
@@ -109,6 +110,16 @@ public class GeneratorProfileFileTests
     {
         var fault = Assert.Throws<BenchFaultException>(() => GeneratorProfileLibrary.Open(reference));
         Assert.Contains(expected, fault.Expected, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_decimal_comma_culture_changes_neither_reading_nor_messages()
+    {
+        using var comma = Culture.DecimalComma();
+        var changed = Good.Replace("\"mainsHertz\": 60", "\"mainsHertz\": 59.5", StringComparison.Ordinal);
+        Assert.Equal(59.5, GeneratorProfileFile.Parse(changed, "bench.json").MainsHertz);
+        Assert.Contains("mainsHertz: 65.1", FaultOf(Good.Replace("\"mainsHertz\": 60", "\"mainsHertz\": 65.1", StringComparison.Ordinal)).Found,
+            StringComparison.Ordinal);
     }
 
     private static BenchFaultException FaultOf(string text) => Assert.Throws<BenchFaultException>(() => GeneratorProfileFile.Parse(text, "bench.json"));
