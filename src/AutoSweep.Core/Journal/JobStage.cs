@@ -1,0 +1,11 @@
+namespace AutoSweep.Core.Journal;
+
+/// <summary>The parts of a job that read the bench.</summary>
+public enum JobStage
+{
+    /// <summary>Every output's tone, level and noise.</summary>
+    Survey,
+
+    /// <summary>The peaking capacitance of every filtered output.</summary>
+    Sweep,
+}

@@ -1,0 +1,135 @@
+using System.Collections.Immutable;
+using AutoSweep.Core.Generator;
+
+namespace AutoSweep.Core.Journal;
+
+/// <summary>What is known of a job: the fold over its journal. Every screen, file and resume is made from this and nothing else.</summary>
+/// <remarks>Immutable; <see cref="Apply"/> gives the next state. Entries apply in sequence.</remarks>
+public sealed record JobState
+{
+    /// <summary>A job of which nothing is known.</summary>
+    public static JobState Empty { get; } = new();
+
+    /// <summary>The sequence number of the last entry; 0 before the first.</summary>
+    public long Sequence { get; private init; }
+
+    /// <summary>The generator on the bench; none before <see cref="JobOpened"/>.</summary>
+    public GeneratorProfile? Profile { get; private init; }
+
+    /// <summary>The bench that took the latest readings.</summary>
+    public BenchConnected? Bench { get; private init; }
+
+    /// <summary>The outputs planned for each stage that has begun.</summary>
+    public ImmutableDictionary<JobStage, IReadOnlyList<int>> Planned { get; private init; } = ImmutableDictionary<JobStage, IReadOnlyList<int>>.Empty;
+
+    /// <summary>The stages that have covered every planned output.</summary>
+    public ImmutableHashSet<JobStage> Ended { get; private init; } = [];
+
+    /// <summary>The latest survey of each output, by number.</summary>
+    public ImmutableSortedDictionary<int, OutputSurveyed> Surveyed { get; private init; } = ImmutableSortedDictionary<int, OutputSurveyed>.Empty;
+
+    /// <summary>The latest sweep of each output, by number.</summary>
+    public ImmutableSortedDictionary<int, OutputSwept> Swept { get; private init; } = ImmutableSortedDictionary<int, OutputSwept>.Empty;
+
+    /// <summary>The readings behind each output's latest sweep, by number; those of a broken-off try are not among them.</summary>
+    public ImmutableDictionary<int, ImmutableList<LevelRead>> SweepReadings { get; private init; } = ImmutableDictionary<int, ImmutableList<LevelRead>>.Empty;
+
+    /// <summary>The output at the clips and what was read of it so far; none between outputs.</summary>
+    public OutputInHand? InHand { get; private init; }
+
+    /// <summary>Outputs in the order in which they were completed in the running stage, oldest first.</summary>
+    public ImmutableList<int> ClippingOrder { get; private init; } = [];
+
+    private ImmutableDictionary<long, JournalEvent> Results { get; init; } = ImmutableDictionary<long, JournalEvent>.Empty;
+
+    /// <summary>The planned outputs of a stage that have no result yet, in ascending number.</summary>
+    public IEnumerable<int> Missing(JobStage stage) =>
+        Planned.GetValueOrDefault(stage, []).Where(output => !IsDone(stage, output));
+
+    /// <summary>Whether a stage has a result for an output.</summary>
+    public bool IsDone(JobStage stage, int output) => stage == JobStage.Survey ? Surveyed.ContainsKey(output) : Swept.ContainsKey(output);
+
+    /// <summary>The latest result of a stage that has not been taken back, with its place in the journal; none before the first.</summary>
+    public (long Sequence, int Output)? LastResult(JobStage stage) => Results
+        .Select(result => (result.Key, Output: OutputOf(stage, result.Value)))
+        .Where(result => result.Output is not null)
+        .Select(result => ((long Sequence, int Output)?)(result.Key, result.Output!.Value))
+        .MaxBy(result => result!.Value.Sequence);
+
+    /// <summary>The state after one more entry.</summary>
+    public JobState Apply(JournalEntry entry)
+    {
+        var next = entry.Event switch
+        {
+            JobOpened opened => this with { Profile = opened.Profile },
+            BenchConnected bench => this with { Bench = bench, InHand = null },
+            StageStarted started => Start(started),
+            StageEnded ended => this with { Ended = Ended.Add(ended.Stage), InHand = null },
+            OutputRecognised recognised => this with { InHand = new(recognised.Stage, recognised.Output, recognised.ToneHertz, []) },
+            LevelRead read => Keep(read),
+            OutputSurveyed surveyed => Complete(surveyed),
+            OutputSwept swept => Complete(swept),
+            OutputAbandoned => this with { InHand = null },
+            EntryWithdrawn withdrawn => Withdraw(withdrawn.Sequence),
+            _ => this,
+        };
+        return next with
+        {
+            Sequence = entry.Sequence,
+            Results = entry.Event switch
+            {
+                OutputSurveyed or OutputSwept => Results.SetItem(entry.Sequence, entry.Event),
+                EntryWithdrawn withdrawn => Results.Remove(withdrawn.Sequence),
+                _ => Results,
+            },
+        };
+    }
+
+    // Going on with a stage after a stop keeps the order of clipping: it is evidence for what comes next.
+    private JobState Start(StageStarted started) => this with
+    {
+        ClippingOrder = Planned.ContainsKey(started.Stage) ? ClippingOrder : [],
+        Planned = Planned.SetItem(started.Stage, started.Planned),
+        InHand = null,
+    };
+
+    private JobState Complete(OutputSurveyed surveyed) => this with
+    {
+        Surveyed = Surveyed.SetItem(surveyed.Output, surveyed),
+        InHand = null,
+        ClippingOrder = ClippingOrder.Add(surveyed.Output),
+    };
+
+    private JobState Complete(OutputSwept swept) => this with
+    {
+        Swept = Swept.SetItem(swept.Output, swept),
+        SweepReadings = SweepReadings.SetItem(swept.Output, InHand?.Output == swept.Output ? InHand.Readings : []),
+        InHand = null,
+        ClippingOrder = ClippingOrder.Add(swept.Output),
+    };
+
+    private JobState Keep(LevelRead read) =>
+        InHand?.Output == read.Output ? this with { InHand = InHand with { Readings = InHand.Readings.Add(read) } } : this;
+
+    private static int? OutputOf(JobStage stage, JournalEvent result) => (stage, result) switch
+    {
+        (JobStage.Survey, OutputSurveyed surveyed) => surveyed.Output,
+        (JobStage.Sweep, OutputSwept swept) => swept.Output,
+        _ => null,
+    };
+
+    // Undo brings the result before it back, where there was one.
+    private JobState Withdraw(long sequence) => Results.GetValueOrDefault(sequence) switch
+    {
+        OutputSurveyed taken => this with { Surveyed = Replace(Surveyed, taken.Output, Before<OutputSurveyed>(sequence, one => one.Output == taken.Output)), Ended = Ended.Remove(JobStage.Survey) },
+        OutputSwept taken => this with { Swept = Replace(Swept, taken.Output, Before<OutputSwept>(sequence, one => one.Output == taken.Output)), Ended = Ended.Remove(JobStage.Sweep) },
+        _ => this,
+    };
+
+    private T? Before<T>(long sequence, Func<T, bool> isSame)
+        where T : JournalEvent =>
+        Results.Where(result => result.Key != sequence && result.Value is T one && isSame(one)).OrderBy(result => result.Key).Select(result => (T)result.Value).LastOrDefault();
+
+    private static ImmutableSortedDictionary<int, T> Replace<T>(ImmutableSortedDictionary<int, T> known, int output, T? earlier) =>
+        earlier is null ? known.Remove(output) : known.SetItem(output, earlier);
+}
