@@ -21,7 +21,8 @@ internal static class GeneratorProfileChecks
         if (string.IsNullOrWhiteSpace(profile.Name))
             yield return new("name", "an empty text", "the generator's name", "Write what a technician would call it.");
         if (string.IsNullOrWhiteSpace(profile.Source))
-            yield return new("source", "an empty text", "where the figures come from", "Name a page, a measurement, or say that it is a guess.");
+            yield return new("source", "an empty text", "where the figures come from",
+                "Name a page, a measurement, or say that it is a guess.");
         foreach (var (index, output) in profile.Outputs.Index().Where(item => string.IsNullOrWhiteSpace(item.Item.Group)))
             yield return new(Field(At(index), "group"), $"an empty text at output {output.Number}", "the name of a group",
                 "Write any name that the outputs of one coil and filter family share.");

@@ -5,12 +5,13 @@ namespace AutoSweep.Core.Generator;
 /// <summary>Reads a generator profile from its strict JSON file.</summary>
 public static class GeneratorProfileFile
 {
-    /// <summary>The schema that an editor uses for such a file; shipped beside the profiles as <c>generator-profile.schema.json</c>.</summary>
+    /// <summary>The schema that an editor uses for such a file.</summary>
+    /// <remarks>Shipped beside the profiles as <c>generator-profile.schema.json</c>; a test compares the two.</remarks>
     public static string Schema => JsonFieldSchema.Of<GeneratorProfile>("Generator profile");
 
     /// <summary>Reads and checks a profile.</summary>
     /// <param name="path">The JSON file.</param>
-    /// <exception cref="BenchFaultException">The file is missing or breaks the format; says the field, what was found and expected.</exception>
+    /// <exception cref="BenchFaultException">The file is missing or breaks the format; says field, found and expected.</exception>
     public static GeneratorProfile Read(string path) => Checked(StrictJsonFile.Read<GeneratorProfile>(path));
 
     /// <summary>Checks a profile whose text is at hand.</summary>

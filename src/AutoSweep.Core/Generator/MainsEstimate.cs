@@ -2,7 +2,7 @@ using AutoSweep.Core.Quantities;
 
 namespace AutoSweep.Core.Generator;
 
-/// <summary>How far the mains, and with it every tone, is from the frequency for which the gearing was cut; learnt from the tones recognised.</summary>
+/// <summary>How far the mains is from the frequency for which the gearing was cut, learnt from the tones that were recognised.</summary>
 /// <remarks>
 /// The motor is synchronous, so all tones are off by one common ratio. The estimate is the median of the last few counts: one miscount
 /// in three does not move it, and it follows a mains that drifts. Immutable: <see cref="With"/> returns the next estimate.
@@ -11,7 +11,8 @@ public sealed class MainsEstimate
 {
     /// <summary>How far a tone may be off while nothing is known of the mains: 20 cents.</summary>
     /// <remarks>
-    /// EN 50160 keeps an interconnected supply within ±1 % (17.4 cents) for 99.5 % of a year [clause from memory]; the rest is for the counter.
+    /// EN 50160 keeps an interconnected supply within ±1 % (17.4 cents) for 99.5 % of a year [clause from memory]; the rest
+    /// is for the counter.
     /// </remarks>
     public const double UnknownMainsCents = 20;
 

@@ -9,7 +9,7 @@ public enum ToneMatchKind
     /// <summary>The tone of one output, near enough to be trusted.</summary>
     Tone,
 
-    /// <summary>Between tones, or too far from the nearest one: a miscount, a generator that is not up to speed, or another generator.</summary>
+    /// <summary>Between tones, or too far from the nearest: a miscount, a generator not up to speed, or another one.</summary>
     OffTone,
 
     /// <summary>The mains frequency or a low multiple of it, and no tone: an open clip or a dead output.</summary>

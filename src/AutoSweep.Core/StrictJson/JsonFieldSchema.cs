@@ -5,8 +5,10 @@ using System.Text.Json.Schema;
 
 namespace AutoSweep.Core.StrictJson;
 
-/// <summary>The JSON schema of a hand-written file, made from the record that reads it, so that an editor knows what the reader knows.</summary>
-/// <remarks>JSON Schema draft 2020-12; descriptions and limits are the record's own attributes.</remarks>
+/// <summary>The JSON schema of a hand-written file, made from the record that reads it.</summary>
+/// <remarks>
+/// So an editor knows what the reader knows. JSON Schema draft 2020-12; descriptions and limits are the record's own attributes.
+/// </remarks>
 public static class JsonFieldSchema
 {
     /// <summary>The schema's text, ending in a line feed.</summary>
@@ -25,9 +27,9 @@ public static class JsonFieldSchema
     {
         if (node is not JsonObject schema || context.PropertyInfo is not { } property)
             return node;
-        var words = property.AttributeProvider?.GetCustomAttributes(typeof(DescriptionAttribute), true).OfType<DescriptionAttribute>().FirstOrDefault();
-        if (words is not null && context.Path.Length >= 2 && context.Path[^2] == "properties")
-            schema.Insert(0, "description", words.Description);
+        var words = property.AttributeProvider?.GetCustomAttributes(typeof(DescriptionAttribute), true).FirstOrDefault();
+        if (words is DescriptionAttribute description && context.Path.Length >= 2 && context.Path[^2] == "properties")
+            schema.Insert(0, "description", description.Description);
         if (JsonLeaf.RangeOf(property) is { } range)
             (schema["minimum"], schema["maximum"]) = (JsonLeaf.Limits(range).Least, JsonLeaf.Limits(range).Most);
         return schema;

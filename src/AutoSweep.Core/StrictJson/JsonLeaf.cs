@@ -53,7 +53,8 @@ internal static class JsonLeaf
             return null;
         var (least, most) = Limits(range);
         return element.GetDouble() >= least && element.GetDouble() <= most ? null
-            : new(path, Shown(element), string.Create(CultureInfo.InvariantCulture, $"a number from {least} to {most}"), "Correct the value.");
+            : new(path, Shown(element),
+                string.Create(CultureInfo.InvariantCulture, $"a number from {least} to {most}"), "Correct the value.");
     }
 
     /// <summary>The limits of a field, or none.</summary>

@@ -36,7 +36,8 @@ public static class StrictJsonFile
         catch (JsonException broken)
         {
             throw new BenchFaultException(BenchFault.BadFile, $"{name}, line {broken.LineNumber + 1}: {Plain(broken)}", "a JSON text",
-                "Look at that line and the one before it: a comma, a quote or a bracket is the usual cause. Comments are not allowed.", broken);
+                "Look at that line and the one before it: a comma, a quote or a bracket is the usual cause. Comments are not allowed.",
+                broken);
         }
     }
 

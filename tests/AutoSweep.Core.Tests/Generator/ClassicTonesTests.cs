@@ -12,7 +12,8 @@ public class ClassicTonesTests
 {
     private static readonly GeneratorProfile Classic = GeneratorProfileLibrary.Open("classic-91-60hz");
 
-    public static TheoryData<string> ClassicNames => [.. GeneratorProfileLibrary.Names.Where(name => name.StartsWith("classic", StringComparison.Ordinal))];
+    public static TheoryData<string> ClassicNames =>
+        [.. GeneratorProfileLibrary.Names.Where(name => name.StartsWith("classic", StringComparison.Ordinal))];
 
     [Theory]
     [MemberData(nameof(ClassicNames))]
@@ -68,7 +69,9 @@ public class ClassicTonesTests
     public void Sixty_hertz_gearing_on_fifty_hertz_mains_plays_316_cents_flat() => Assert.All(Classic.Outputs, output =>
         Assert.Equal(-315.641287, Classic.ToneOf(output, new(50)).CentsAbove(Classic.ToneOf(output)), 1e-6));
 
-    private static Frequency Tone(GeneratorProfile profile, int number) => profile.ToneOf(profile.Outputs.Single(output => output.Number == number));
+    private static Frequency Tone(GeneratorProfile profile, int number) =>
+        profile.ToneOf(profile.Outputs.Single(output => output.Number == number));
 
-    private static double CentsOff(GeneratorProfile profile, int number) => Tone(profile, number).CentsAbove(EqualTemperament.OfOutput(number));
+    private static double CentsOff(GeneratorProfile profile, int number) =>
+        Tone(profile, number).CentsAbove(EqualTemperament.OfOutput(number));
 }

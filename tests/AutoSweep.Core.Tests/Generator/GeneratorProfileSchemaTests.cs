@@ -14,7 +14,8 @@ public class GeneratorProfileSchemaTests
         if (Environment.GetEnvironmentVariable("AUTOSWEEP_ACCEPT") == "1")
             System.IO.File.WriteAllText(Repository.PathOf(File), GeneratorProfileFile.Schema);
         var shipped = System.IO.File.Exists(Repository.PathOf(File)) ? Repository.Text(File) : "";
-        Assert.True(GeneratorProfileFile.Schema == shipped, $"{File} is out of date: run this test once with AUTOSWEEP_ACCEPT=1 and look at the difference.");
+        Assert.True(GeneratorProfileFile.Schema == shipped,
+            $"{File} is out of date: run this test once with AUTOSWEEP_ACCEPT=1 and look at the difference.");
     }
 
     [Fact]
@@ -25,7 +26,8 @@ public class GeneratorProfileSchemaTests
         Assert.All([schema.RootElement, outputs], level =>
         {
             Assert.False(level.GetProperty("additionalProperties").GetBoolean());
-            Assert.All(level.GetProperty("properties").EnumerateObject(), field => Assert.NotEmpty(field.Value.GetProperty("description").GetString()!));
+            Assert.All(level.GetProperty("properties").EnumerateObject(),
+                field => Assert.NotEmpty(field.Value.GetProperty("description").GetString()!));
         });
     }
 

@@ -47,11 +47,12 @@ public class GeneratorProfilesPageTests
 
     private static void AddRows(StringBuilder table, JsonElement schema, string path)
     {
-        var required = schema.TryGetProperty("required", out var names) ? names.EnumerateArray().Select(name => name.GetString()).ToList() : [];
+        var required = schema.GetProperty("required").EnumerateArray().Select(name => name.GetString()).ToList();
         foreach (var field in schema.GetProperty("properties").EnumerateObject())
         {
             var need = required.Contains(field.Name) ? "required" : "optional";
-            table.Append(CultureInfo.InvariantCulture, $"| `{path}{field.Name}` | {need} | {Value(field.Value)} | {field.Value.GetProperty("description")} |\n");
+            var meaning = field.Value.GetProperty("description");
+            table.Append(CultureInfo.InvariantCulture, $"| `{path}{field.Name}` | {need} | {Value(field.Value)} | {meaning} |\n");
             AddInner(table, field.Value, path + field.Name);
         }
     }
@@ -63,7 +64,8 @@ public class GeneratorProfilesPageTests
             AddRows(table, field, path + ".");
         else if (field.TryGetProperty("items", out var item) && item.TryGetProperty("properties", out _))
             AddRows(table, item, path + "[].");
-        else if (field.TryGetProperty("additionalProperties", out var entry) && entry.ValueKind == JsonValueKind.Object && entry.TryGetProperty("properties", out _))
+        else if (field.TryGetProperty("additionalProperties", out var entry) && entry.ValueKind == JsonValueKind.Object
+            && entry.TryGetProperty("properties", out _))
             AddRows(table, entry, path + ".NAME.");
     }
 
@@ -71,7 +73,8 @@ public class GeneratorProfilesPageTests
     {
         if (field.TryGetProperty("enum", out var words))
             return string.Join(", ", words.EnumerateArray().Select(word => $"`{word}`"));
-        var type = field.GetProperty("type") is { ValueKind: JsonValueKind.Array } either ? either[0].GetString() : field.GetProperty("type").GetString();
-        return field.TryGetProperty("minimum", out var least) ? $"{type}, {least} to {field.GetProperty("maximum")}" : type!;
+        var type = field.GetProperty("type");
+        var kind = (type.ValueKind == JsonValueKind.Array ? type[0] : type).GetString()!;
+        return field.TryGetProperty("minimum", out var least) ? $"{kind}, {least} to {field.GetProperty("maximum")}" : kind;
     }
 }

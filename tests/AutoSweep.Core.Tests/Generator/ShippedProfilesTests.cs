@@ -49,8 +49,8 @@ public class ShippedProfilesTests
     [InlineData("classic-91-60hz", 44, 48, FilterKind.Transformer, 0)]
     [InlineData("classic-91-60hz", 49, 54, FilterKind.TunedLc, 255_000)]
     [InlineData("classic-91-50hz", 55, 91, FilterKind.TunedLc, 105_000)]
-    public void The_classic_filters_are_the_published_ones(string name, int first, int last, FilterKind filter, long picofarads) => Assert.All(
-        GeneratorProfileLibrary.Open(name).Outputs.Where(output => output.Number >= first && output.Number <= last),
+    public void The_classic_filters_are_the_published_ones(string name, int first, int last, FilterKind filter, long picofarads) =>
+        Assert.All(GeneratorProfileLibrary.Open(name).Outputs.Where(output => output.Number >= first && output.Number <= last),
         output => Assert.Equal((filter, picofarads), (output.Filter, output.Capacitor?.ExpectedPicofarads ?? 0)));
 
     [Theory]

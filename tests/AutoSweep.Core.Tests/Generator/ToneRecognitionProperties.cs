@@ -14,7 +14,8 @@ public class ToneRecognitionProperties
     {
         var (profile, output) = Picked(pick);
         var ratio = 1 + Signed(shift) * 0.1;
-        var match = new ToneRecognition(profile).Match(profile.ToneOf(output, new(profile.MainsHertz * ratio)), ratio, MainsEstimate.KnownMainsCents);
+        var counted = profile.ToneOf(output, new(profile.MainsHertz * ratio));
+        var match = new ToneRecognition(profile).Match(counted, ratio, MainsEstimate.KnownMainsCents);
         return match.Output == output && Math.Abs(match.CentsOff) < 1e-6 && match.Kind == ToneMatchKind.Tone;
     }
 

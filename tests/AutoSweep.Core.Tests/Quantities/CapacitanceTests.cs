@@ -35,7 +35,8 @@ public class CapacitanceTests
         var parts = picofarads.Select(value => new Capacitance(value)).ToList();
         var forwards = parts.Aggregate(Capacitance.Zero, (sum, part) => sum + part);
         var backwards = Enumerable.Reverse(parts).Aggregate(Capacitance.Zero, (sum, part) => sum + part);
-        return forwards == backwards && forwards.Picofarads == picofarads.Sum(value => (long)value) && forwards - backwards == Capacitance.Zero;
+        return forwards == backwards && forwards.Picofarads == picofarads.Sum(value => (long)value)
+            && forwards - backwards == Capacitance.Zero;
     }
 
     [Property]

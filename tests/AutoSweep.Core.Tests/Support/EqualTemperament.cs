@@ -4,7 +4,8 @@ using AutoSweep.Core.Quantities;
 
 namespace AutoSweep.Core.Tests.Support;
 
-/// <summary>Equal temperament on the standard tuning frequency of ISO 16, A4 = 440 Hz, from tests/Reference/equal_temperament.json.</summary>
+/// <summary>Equal temperament on the standard tuning frequency of ISO 16, A4 = 440 Hz.</summary>
+/// <remarks>Read from tests/Reference/equal_temperament.json.</remarks>
 internal static class EqualTemperament
 {
     // Output 1 of the classic generator is C1, MIDI note 24 (scientific pitch).

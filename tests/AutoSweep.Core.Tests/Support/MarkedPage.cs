@@ -43,5 +43,6 @@ internal sealed class MarkedPage(string name)
         return (start, Text.IndexOf(Fence, start, StringComparison.Ordinal));
     }
 
-    private int EndOfMark(string part) => Text.IndexOf("-->\n", Text.IndexOf($"<!-- {part}:", StringComparison.Ordinal), StringComparison.Ordinal) + 3;
+    private int EndOfMark(string part) =>
+        Text.IndexOf("-->\n", Text.IndexOf($"<!-- {part}:", StringComparison.Ordinal), StringComparison.Ordinal) + 3;
 }

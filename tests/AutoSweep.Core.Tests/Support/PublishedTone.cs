@@ -3,8 +3,8 @@ using System.Text.Json;
 
 namespace AutoSweep.Core.Tests.Support;
 
-/// <summary>One row of tests/Reference/tonewheel_frequencies.json: published gearing, exact tone, distance from equal temperament.</summary>
-public sealed record PublishedTone(int Number, string Gear, double Numerator, double Denominator, double Cents, double? VariantHertz, double? VariantCents)
+/// <summary>One row of tests/Reference/tonewheel_frequencies.json: exact tone, distance from equal temperament.</summary>
+public sealed record PublishedTone(int Number, double Numerator, double Denominator, double Cents, double? VariantHertz)
 {
     /// <summary>All 91, from the sources that the file names; frequencies computed there with exact fractions.</summary>
     public static IReadOnlyList<PublishedTone> All { get; } = Read();
@@ -20,8 +20,8 @@ public sealed record PublishedTone(int Number, string Gear, double Numerator, do
     private static PublishedTone Row(JsonElement row)
     {
         var exact = row.GetProperty("frequency_exact").GetString()!.Split('/');
-        return new(row.GetProperty("number").GetInt32(), row.GetProperty("gear_of").GetString()!, Parsed(exact[0]), Parsed(exact[1]),
-            row.GetProperty("cents").GetDouble(), Optional(row, "variant_69_67_hz"), Optional(row, "variant_69_67_cents"));
+        return new(row.GetProperty("number").GetInt32(), Parsed(exact[0]), Parsed(exact[1]),
+            row.GetProperty("cents").GetDouble(), Optional(row, "variant_69_67_hz"));
     }
 
     private static double Parsed(string text) => double.Parse(text, CultureInfo.InvariantCulture);
