@@ -1,5 +1,8 @@
 using AutoSweep.Instruments.Fixture;
+using AutoSweep.Instruments.Links;
 using AutoSweep.Instruments.Meters;
+using AutoSweep.Instruments.Scpi;
+using Microsoft.Extensions.Logging;
 
 namespace AutoSweep.Instruments;
 
@@ -12,9 +15,17 @@ public static class InstrumentBench
     /// <param name="options">Clock, log, drivers, time-outs.</param>
     /// <param name="cancellationToken">Ends the attempt; the link is closed.</param>
     /// <exception cref="Core.BenchFaultException">No such driver or port, no answer, or the meter is another than the driver's.</exception>
-    public static Task<ILevelMeter> OpenMeterAsync(
-        string resource, string driverName, InstrumentBenchOptions options, CancellationToken cancellationToken) =>
-        throw new NotImplementedException(resource);
+    public static async Task<ILevelMeter> OpenMeterAsync(
+        string resource, string driverName, InstrumentBenchOptions options, CancellationToken cancellationToken)
+    {
+        var driver = options.Drivers.Read(driverName);
+        var log = options.LoggerFactory.CreateLogger<ScpiLevelMeter>();
+        var sessionOptions = MeterSessionOptions.Of(driver, options.Exchange);
+        return await OpenAsync(
+            resource, driver.Link.Serial, sessionOptions, options,
+            async session => await ScpiLevelMeter.OpenAsync(session, driver, options.Time, log, cancellationToken),
+            cancellationToken);
+    }
 
     /// <summary>Opens a fixture, checks that the calibration is its own, opens every relay and starts the watchdog.</summary>
     /// <param name="resource">A VISA resource name, or a plain port or <c>host:port</c>.</param>
@@ -22,7 +33,35 @@ public static class InstrumentBench
     /// <param name="options">Clock, log, time-outs, watchdog.</param>
     /// <param name="cancellationToken">Ends the attempt; the link is closed.</param>
     /// <exception cref="Core.BenchFaultException">No such port or file, no answer, or a calibration of another fixture.</exception>
-    public static Task<ICapacitanceFixture> OpenFixtureAsync(
-        string resource, string calibrationFile, InstrumentBenchOptions options, CancellationToken cancellationToken) =>
-        throw new NotImplementedException(resource);
+    public static async Task<ICapacitanceFixture> OpenFixtureAsync(
+        string resource, string calibrationFile, InstrumentBenchOptions options, CancellationToken cancellationToken)
+    {
+        var calibration = FixtureCalibration.Read(calibrationFile);
+        var log = options.LoggerFactory.CreateLogger<ScpiRelayFixture>();
+        return await OpenAsync(
+            resource, SerialSettings.Fixture, new() { Exchange = options.Exchange ?? new() }, options,
+            async session => await ScpiRelayFixture.OpenAsync(session, calibration, options.FixtureWatchdog, options.Time, log, cancellationToken),
+            cancellationToken);
+    }
+
+    private static async Task<TInstrument> OpenAsync<TInstrument>(
+        string resource,
+        SerialSettings serial,
+        ScpiSessionOptions sessionOptions,
+        InstrumentBenchOptions options,
+        Func<ScpiSession, Task<TInstrument>> open,
+        CancellationToken cancellationToken)
+    {
+        var link = await options.Links(options.Time).OpenAsync(ResourceName.Parse(resource), new(serial), cancellationToken);
+        var session = new ScpiSession(link, sessionOptions, options.Time, options.LoggerFactory.CreateLogger<ScpiSession>());
+        try
+        {
+            return await open(session);
+        }
+        catch
+        {
+            await session.DisposeAsync();
+            throw;
+        }
+    }
 }

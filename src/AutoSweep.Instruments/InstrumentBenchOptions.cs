@@ -1,3 +1,4 @@
+using AutoSweep.Instruments.Links;
 using AutoSweep.Instruments.Meters;
 using AutoSweep.Instruments.Scpi;
 using Microsoft.Extensions.Logging;
@@ -15,6 +16,10 @@ public sealed record InstrumentBenchOptions
     /// <summary>The clock behind every wait and time-out.</summary>
     /// <value>Default: the machine's.</value>
     public TimeProvider Time { get; init; } = TimeProvider.System;
+
+    /// <summary>Makes the opener of links, given the clock; the place to register further kinds of link.</summary>
+    /// <value>Default: raw TCP sockets and serial lines.</value>
+    public Func<TimeProvider, LinkOpener> Links { get; init; } = static time => new(time);
 
     /// <summary>Where meter drivers are found.</summary>
     /// <value>Default: the folder <c>drivers</c> beside the program.</value>

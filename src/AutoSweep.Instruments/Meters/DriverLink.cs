@@ -1,0 +1,29 @@
+using AutoSweep.Instruments.Links;
+
+namespace AutoSweep.Instruments.Meters;
+
+/// <summary>How a family's wire behaves.</summary>
+public sealed record DriverLink
+{
+    /// <summary>What ends a message to the meter.</summary>
+    /// <value>Default LF (IEEE 488.2, 7.5).</value>
+    public DriverTerminator Terminator { get; init; }
+
+    /// <summary>The last character of a reply.</summary>
+    /// <value>Default LF; a CR before it is dropped. CR for a meter that sends only that.</value>
+    public DriverTerminator ReplyTerminator { get; init; }
+
+    /// <summary>How long to wait after opening before the first message, in seconds.</summary>
+    /// <value>Default 0. Serial adapters that reset the meter's interface need up to 2.</value>
+    public double OpenSettleSeconds { get; init; }
+
+    /// <summary>How long the meter may take to answer an ordinary query, in seconds.</summary>
+    /// <value>Default 2 (VI_ATTR_TMO_VALUE's default, VPP-4.3).</value>
+    public double QueryTimeoutSeconds { get; init; } = 2;
+
+    /// <summary>The settings of its serial port.</summary>
+    public SerialSettings Serial { get; init; } = new();
+
+    /// <summary>Commands sent first over a serial line only, such as the one that gives remote control.</summary>
+    public IReadOnlyList<DriverCommand> SerialSetUp { get; init; } = [];
+}

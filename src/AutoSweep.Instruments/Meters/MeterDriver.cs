@@ -1,0 +1,65 @@
+using System.Text.Json.Serialization;
+using AutoSweep.Instruments.Files;
+
+namespace AutoSweep.Instruments.Meters;
+
+/// <summary>All that is particular to a family of meters, as data: a driver folder's <c>driver.json</c>.</summary>
+/// <remarks>No conditions, loops or expressions (docs/drivers.md). In commands, <c>{range}</c> stands for the range in volts,
+/// <c>{bandwidth}</c> for the detector bandwidth in hertz and <c>{aperture}</c> for the counter's gate in seconds.</remarks>
+public sealed record MeterDriver
+{
+    /// <summary>Where the schema is, for editors; not read.</summary>
+    [JsonPropertyName("$schema")]
+    public string? Schema { get; init; }
+
+    /// <summary>The driver's name: that of its folder.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>What it drives, in a few words.</summary>
+    public required string Title { get; init; }
+
+    /// <summary>Which answers to <c>*IDN?</c> it drives; one must match.</summary>
+    public required IReadOnlyList<DriverIdentity> Identity { get; init; }
+
+    /// <summary>How its wire behaves.</summary>
+    public required DriverLink Link { get; init; }
+
+    /// <summary>Commands sent once, after the identity is known.</summary>
+    public required IReadOnlyList<DriverCommand> SetUp { get; init; }
+
+    /// <summary>How it reads the AC level.</summary>
+    public required DriverLevel Level { get; init; }
+
+    /// <summary>How it counts the frequency.</summary>
+    public required DriverFrequency Frequency { get; init; }
+
+    /// <summary>How it writes its readings.</summary>
+    public DriverReply Reply { get; init; } = new();
+
+    /// <summary>The query that reads one entry of its error queue.</summary>
+    /// <value>Default <c>SYST:ERR?</c>; null for a meter without one.</value>
+    public string? ErrorQuery { get; init; } = "SYST:ERR?";
+
+    /// <summary>Lets it beep.</summary>
+    /// <value>Default null: it cannot.</value>
+    public DriverCommand? Beep { get; init; }
+
+    /// <summary>Commands sent before the link is closed, such as the one that gives the front panel back. All optional.</summary>
+    public IReadOnlyList<string> TearDown { get; init; } = [];
+
+    /// <summary>What a person should know about this family, each with its source.</summary>
+    public IReadOnlyList<string> Quirks { get; init; } = [];
+
+    /// <summary>Reads and checks a driver file.</summary>
+    /// <exception cref="Core.BenchFaultException">Not in the format; names the field and the line.</exception>
+    public static MeterDriver Read(string path)
+    {
+        var driver = StrictJson.Read<MeterDriver>(path, "driver file");
+        return DriverCheck.FirstProblem(driver) is { } problem
+            ? throw StrictJson.BadValue(path, "driver file", problem.Found, problem.Expected)
+            : driver;
+    }
+
+    /// <summary>Whether a meter with this identity is one that the driver drives.</summary>
+    public bool Drives(InstrumentIdentity identity) => Identity.Any(pattern => pattern.Matches(identity));
+}

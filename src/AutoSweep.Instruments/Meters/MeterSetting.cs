@@ -1,0 +1,24 @@
+using AutoSweep.Instruments.Scpi;
+
+namespace AutoSweep.Instruments.Meters;
+
+/// <summary>What fills a driver command's placeholders.</summary>
+internal sealed record MeterSetting(double RangeVolts, DriverBandwidth Bandwidth, double ApertureSeconds)
+{
+    /// <summary>The setting for a level and a tone: the smallest range that holds the one, the fastest bandwidth that passes the other.</summary>
+    public static MeterSetting For(MeterDriver driver, double largestVolts, double lowestHertz)
+    {
+        var ranges = driver.Level.RangesVolts;
+        var bandwidths = driver.Level.Bandwidths;
+        return new(
+            ranges.FirstOrDefault(range => range * driver.Level.OverRange >= largestVolts, ranges[^1]),
+            bandwidths.LastOrDefault(bandwidth => bandwidth.FromToneHertz <= lowestHertz, bandwidths[0]),
+            driver.Frequency.ApertureSeconds);
+    }
+
+    /// <summary>A command with its placeholders filled in.</summary>
+    public string Fill(string command) => command
+        .Replace("{range}", ScpiNumber.Format(RangeVolts), StringComparison.Ordinal)
+        .Replace("{bandwidth}", ScpiNumber.Format(Bandwidth.Hertz), StringComparison.Ordinal)
+        .Replace("{aperture}", ScpiNumber.Format(ApertureSeconds), StringComparison.Ordinal);
+}

@@ -1,0 +1,141 @@
+using AutoSweep.Core;
+using AutoSweep.Core.Quantities;
+using AutoSweep.Instruments.Fixture;
+using AutoSweep.Instruments.Scpi;
+using AutoSweep.Instruments.Tests.Support;
+
+namespace AutoSweep.Instruments.Tests.Fixture;
+
+public sealed class ScpiRelayFixtureTests
+{
+    private static readonly TimeSpan Watchdog = TimeSpan.FromSeconds(10);
+
+    private readonly ObservedTime _time = new();
+    private readonly LogLines _log = new();
+
+    [Fact]
+    public async Task Opening_opens_every_relay_and_starts_the_watchdog()
+    {
+        var box = new FixtureBox();
+        await using var fixture = await OpenAsync(box);
+        Assert.Equal("F-0007", fixture.Serial);
+        Assert.Equal(new Capacitance(150), fixture.Smallest);
+        Assert.Equal(new Capacitance(1_000_050), fixture.Largest); // 999.9 nF and the stray
+        Assert.Contains("ROUT:OPEN:ALL", box.Link.Lines);
+        Assert.Contains("SYST:WATC 10", box.Link.Lines);
+    }
+
+    [Fact]
+    public async Task A_change_breaks_before_it_makes_in_one_message()
+    {
+        var box = new FixtureBox();
+        await using var fixture = await OpenAsync(box);
+        Assert.Equal(new Capacitance(100_150), await fixture.SetAsync(new(100_150), default));
+        Assert.Equal([13], box.Closed);
+        Assert.Equal(new Capacitance(47_150), await fixture.SetAsync(new(47_150), default));
+        Assert.StartsWith("ROUT:OPEN (@13);CLOS (@", box.RelayMessages.Last(), StringComparison.Ordinal);
+        Assert.DoesNotContain(13, box.Closed);
+    }
+
+    [Fact]
+    public async Task Nothing_is_switched_for_the_capacitance_that_is_set_already()
+    {
+        var box = new FixtureBox();
+        await using var fixture = await OpenAsync(box);
+        await fixture.SetAsync(new(33_150), default);
+        var messages = box.RelayMessages.Count();
+        await fixture.SetAsync(new(33_150), default);
+        Assert.Equal(messages, box.RelayMessages.Count());
+    }
+
+    [Fact]
+    public async Task A_relay_that_does_not_follow_is_named()
+    {
+        var box = new FixtureBox { Stuck = 13 };
+        await using var fixture = await OpenAsync(box);
+        var fault = await Assert.ThrowsAsync<BenchFaultException>(() => fixture.SetAsync(new(100_150), default));
+        Assert.Equal(BenchFault.FixtureFault, fault.Kind);
+        Assert.Contains("relay 13 told to close but read back open", fault.Found, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task After_the_watchdog_the_relays_are_read_back_and_set_anew_and_it_is_reported()
+    {
+        var box = new FixtureBox();
+        await using var fixture = await OpenAsync(box);
+        await fixture.SetAsync(new(100_250), default); // relays 1 and 13
+        box.ExpireWatchdog();
+        Assert.Equal(new Capacitance(100_350), await fixture.SetAsync(new(100_350), default));
+        Assert.Equal(100_200, Calibrations.Ideal.RelaysPicofarads.Index().Where(relay => box.Closed.Contains(relay.Index + 1)).Sum(relay => relay.Item));
+        Assert.Contains(_log.Lines, line => line.Contains("watchdog had opened every relay", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task A_relay_command_is_not_repeated_when_the_read_back_is_late_but_right()
+    {
+        var box = new FixtureBox();
+        await using var fixture = await OpenAsync(box);
+        using var cancel = new CancellationTokenSource();
+        await cancel.CancelAsync();
+        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => fixture.SetAsync(new(100_150), cancel.Token));
+        Assert.DoesNotContain(box.RelayMessages, line => line.Contains("CLOS", StringComparison.Ordinal));
+        await fixture.SetAsync(new(100_150), default);
+        Assert.Single(box.RelayMessages, line => line.Contains("CLOS", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task The_calibration_of_another_fixture_is_refused_and_both_serial_numbers_named()
+    {
+        var box = new FixtureBox { Serial = "F-0099" };
+        var fault = await Assert.ThrowsAsync<BenchFaultException>(() => OpenAsync(box));
+        Assert.Equal(BenchFault.WrongCalibration, fault.Kind);
+        Assert.Contains("F-0099", fault.Found, StringComparison.Ordinal);
+        Assert.Contains("F-0007", fault.Expected, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_calibration_with_another_number_of_relays_is_refused()
+    {
+        var fault = await Assert.ThrowsAsync<BenchFaultException>(() => OpenAsync(new FixtureBox { Relays = 12 }));
+        Assert.Equal(BenchFault.WrongCalibration, fault.Kind);
+        Assert.Contains("12 relays", fault.Found, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_failed_self_test_stops_before_anything_is_switched()
+    {
+        var box = new FixtureBox { SelfTest = "4" };
+        Assert.Equal(BenchFault.FixtureFault, (await Assert.ThrowsAsync<BenchFaultException>(() => OpenAsync(box))).Kind);
+        Assert.Empty(box.RelayMessages);
+    }
+
+    [Fact]
+    public async Task Closing_opens_every_relay_and_may_happen_twice()
+    {
+        var box = new FixtureBox();
+        var fixture = await OpenAsync(box);
+        await fixture.SetAsync(new(100_150), default);
+        await fixture.DisposeAsync();
+        await fixture.DisposeAsync();
+        Assert.Empty(box.Closed);
+        Assert.True(box.Link.IsClosed);
+        await fixture.OpenAllAsync(default);
+    }
+
+    [Fact]
+    public async Task An_idle_fixtures_watchdog_is_fed()
+    {
+        var box = new FixtureBox();
+        await using var fixture = await OpenAsync(box);
+        for (var third = 0; third < 6; third++)
+        {
+            var fed = box.Link.LineAfterAsync(box.Link.Lines.Count);
+            _time.Advance(Watchdog / 3);
+            Assert.Equal("SYST:WATC?", await fed);
+            await fixture.OpenAllAsync(default); // returns when the feeding exchange is over: one exchange at a time
+        }
+    }
+
+    private Task<ScpiRelayFixture> OpenAsync(FixtureBox box) =>
+        ScpiRelayFixture.OpenAsync(new(box.Link, new(), _time, _log), Calibrations.Ideal, Watchdog, _time, _log, default);
+}
