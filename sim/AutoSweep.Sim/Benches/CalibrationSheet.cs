@@ -1,0 +1,11 @@
+namespace AutoSweep.Sim.Benches;
+
+/// <summary>What the fixture's maker measured with a capacitance meter, as the worker reads it: not quite the truth.</summary>
+internal sealed record CalibrationSheet
+{
+    public required string FixtureSerial { get; init; }
+
+    public required double StrayPicofarads { get; init; }
+
+    public required IReadOnlyList<double> RelaysPicofarads { get; init; }
+}

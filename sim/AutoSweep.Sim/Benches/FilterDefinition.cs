@@ -1,0 +1,24 @@
+namespace AutoSweep.Sim.Benches;
+
+/// <summary>The filter behind a pickup coil; which fields count depends on the arrangement (docs/simulated-bench.md).</summary>
+internal sealed record FilterDefinition
+{
+    public required Arrangement Arrangement { get; init; }
+
+    /// <summary>The winding's resistance.</summary>
+    public required double Ohms { get; init; }
+
+    /// <summary>The winding's inductance.</summary>
+    public required double Henries { get; init; }
+
+    /// <summary>Series: the second winding.</summary>
+    public double SecondaryHenries { get; init; }
+
+    public double SecondaryOhms { get; init; }
+
+    /// <summary>Series: between the two windings. Coupled: between pickup coil and winding. 0 to below 1.</summary>
+    public double CouplingFactor { get; init; }
+
+    /// <summary>Series and coupled: a resistor across the terminal.</summary>
+    public double LoadOhms { get; init; }
+}

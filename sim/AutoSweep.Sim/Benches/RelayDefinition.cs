@@ -1,0 +1,11 @@
+namespace AutoSweep.Sim.Benches;
+
+/// <summary>One relay's capacitor.</summary>
+internal sealed record RelayDefinition
+{
+    /// <summary>What the dial says.</summary>
+    public required double NominalPicofarads { get; init; }
+
+    /// <summary>What it is.</summary>
+    public required double Picofarads { get; init; }
+}

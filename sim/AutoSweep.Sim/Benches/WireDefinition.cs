@@ -1,0 +1,20 @@
+namespace AutoSweep.Sim.Benches;
+
+/// <summary>How the meter's wire misbehaves.</summary>
+internal sealed record WireDefinition
+{
+    /// <summary>Replies leave a few bytes at a time.</summary>
+    public bool Fragmented { get; init; }
+
+    /// <summary>Replies end with CR LF.</summary>
+    public bool CarriageReturn { get; init; }
+
+    /// <summary>The meter never answers.</summary>
+    public bool Silent { get; init; }
+
+    /// <summary>Every so many replies one comes late; 0 is never.</summary>
+    public int LateEvery { get; init; }
+
+    /// <summary>How late, in simulated seconds.</summary>
+    public double LateSeconds { get; init; }
+}

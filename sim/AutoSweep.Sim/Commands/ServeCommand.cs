@@ -1,0 +1,59 @@
+using System.CommandLine;
+using AutoSweep.Sim.Hands;
+
+namespace AutoSweep.Sim.Commands;
+
+/// <summary><c>autosweep-sim serve</c>: the bench on its wires.</summary>
+internal static class ServeCommand
+{
+    public static Command Create()
+    {
+        var bench = BenchOption.Create();
+        var rate = new Option<double>("--clock-rate") { Description = "Simulated seconds in a real one.", DefaultValueFactory = _ => 1 };
+        var seed = new Option<int?>("--seed") { Description = "Replaces the bench's seed of noise and wander." };
+        var hands = new Option<string>("--hands")
+        {
+            Description = "What the hands do: survey, sweep, \"survey,sweep\" or none.",
+            DefaultValueFactory = _ => "survey,sweep",
+        };
+        var port = new Option<int>("--meter-port") { Description = "The meter's TCP port; 0 takes a free one." };
+        var fixture = new Option<string>("--fixture") { Description = "The fixture's wire: pty or tcp.", DefaultValueFactory = _ => "pty" };
+        var events = new Option<bool>("--events") { Description = "Print a JSON line for everything that the hands do." };
+        hands.Validators.Add(result => Check(result, hands, text => HandsPhases.TryRead(text, out _), HandsPhases.Expected));
+        fixture.Validators.Add(result => Check(result, fixture, text => text is "pty" or "tcp", "pty or tcp"));
+        fixture.AcceptOnlyFromAmong("pty", "tcp");
+        rate.Validators.Add(result =>
+        {
+            if (result.GetValue(rate) is not (> 0 and <= 1e6)) result.AddError("--clock-rate: expected a number above 0, at most 1000000.");
+        });
+        var command = new Command("serve", "Serves a simulated bench until standard input closes.") { bench, rate, seed, hands, port, fixture, events };
+        command.SetAction((parsed, cancellationToken) => RunAsync(
+            new ServeOptions
+            {
+                Bench = parsed.GetRequiredValue(bench),
+                ClockRate = parsed.GetValue(rate),
+                Seed = parsed.GetValue(seed),
+                Hands = HandsPhases.Read(parsed.GetValue(hands)!),
+                MeterPort = parsed.GetValue(port),
+                Pty = parsed.GetValue(fixture) == "pty",
+                Events = parsed.GetValue(events),
+            },
+            cancellationToken));
+        return command;
+    }
+
+    private static void Check(
+        System.CommandLine.Parsing.OptionResult result, Option<string> option, Func<string, bool> holds, string expected)
+    {
+        if (result.GetValue(option) is not { } text || !holds(text)) result.AddError($"{option.Name}: expected {expected}.");
+    }
+
+    private static async Task<int> RunAsync(ServeOptions options, CancellationToken cancellationToken)
+    {
+        using var parent = new ParentWatch(Console.OpenStandardInput());
+        using var over = CancellationTokenSource.CreateLinkedTokenSource(parent.Over, cancellationToken);
+        using var served = new ServedBench(options, Console.Out);
+        await served.RunAsync(over.Token);
+        return 0;
+    }
+}

@@ -1,0 +1,91 @@
+using System.Text.Json;
+using AutoSweep.Core.Generator;
+using AutoSweep.Sim.Benches;
+using AutoSweep.Sim.Clock;
+using AutoSweep.Sim.Fixture;
+using AutoSweep.Sim.Hands;
+using AutoSweep.Sim.Meter;
+using AutoSweep.Sim.Physics;
+using AutoSweep.Sim.Wire;
+
+namespace AutoSweep.Sim.Commands;
+
+/// <summary>A bench with its wires open: meter, fixture and hands, until it is told to stop.</summary>
+internal sealed class ServedBench : IDisposable
+{
+    private static readonly JsonSerializerOptions Lines = new(JsonSerializerDefaults.Web)
+    {
+        Converters = { new System.Text.Json.Serialization.JsonStringEnumConverter(JsonNamingPolicy.CamelCase) },
+        DefaultIgnoreCondition = System.Text.Json.Serialization.JsonIgnoreCondition.WhenWritingNull,
+    };
+
+    private readonly ServeOptions options;
+    private readonly MeterInstrument meter;
+    private readonly TcpPort meterPort;
+    private readonly TcpPort? fixturePort;
+    private readonly PtyLine? fixtureLine;
+    private readonly FixtureInstrument fixture;
+    private readonly SimulatedClock clock;
+    private readonly BenchHands hands;
+    private readonly TextWriter output;
+
+    public ServedBench(ServeOptions options, TextWriter output)
+    {
+        (this.options, this.output) = (options, TextWriter.Synchronized(output));
+        var path = BenchLocator.Bench(options.Bench);
+        var read = BenchFile.Read(path);
+        var bench = read with { Seed = options.Seed ?? read.Seed };
+        var profile = BenchLocator.Profile(bench.Profile, Path.GetDirectoryName(path)!);
+        clock = new(options.ClockRate);
+        var simulated = new SimulatedBench(bench, GeneratorProfileFile.Read(profile), clock);
+        meter = new MeterInstrument(bench.Meter, simulated);
+        fixture = new(bench.Fixture, simulated);
+        meterPort = new(meter, bench.Meter.Wire, clock, options.MeterPort);
+        if (options.Pty && PtyLine.IsSupported) fixtureLine = new();
+        else fixturePort = new(fixture, new(), clock, 0);
+        var ear = new BeepEar();
+        meter.Beeped += ear.Hear;
+        meterPort.Clients += ear.ClientsChanged;
+        hands = new(bench.Hands, simulated, ear, Tell, bench.Seed + 2);
+        Ready = new(meterPort.Resource, FixtureResource, BenchFile.CalibrationPath(path), profile, options.ClockRate);
+    }
+
+    public ReadyLine Ready { get; }
+
+    private string FixtureResource => fixtureLine?.Resource ?? fixturePort!.Resource;
+
+    /// <summary>Says that all is ready, then serves until it is cancelled.</summary>
+    public async Task RunAsync(CancellationToken cancellationToken)
+    {
+        await output.WriteLineAsync(JsonSerializer.Serialize(Ready, Lines));
+        await output.FlushAsync(cancellationToken);
+        var ended = await Task.WhenAny(
+            meterPort.RunAsync(cancellationToken), FixtureAsync(cancellationToken), HandsAsync(cancellationToken));
+        if (!cancellationToken.IsCancellationRequested) await ended;
+    }
+
+    public void Dispose()
+    {
+        meterPort.Dispose();
+        meter.Dispose();
+        fixturePort?.Dispose();
+    }
+
+    private Task FixtureAsync(CancellationToken cancellationToken) => fixtureLine is { } line
+        ? new Conversation(line, fixture, new(line, new(), clock)).RunAsync(cancellationToken)
+        : fixturePort!.RunAsync(cancellationToken);
+
+    // The hands come to their script's end; the bench stays until it is told to stop.
+    private async Task HandsAsync(CancellationToken cancellationToken)
+    {
+        await hands.RunAsync(options.Hands, cancellationToken);
+        await Task.Delay(Timeout.InfiniteTimeSpan, TimeProvider.System, cancellationToken);
+    }
+
+    private void Tell(HandsEvent what)
+    {
+        if (!options.Events) return;
+        output.WriteLine(JsonSerializer.Serialize(what, Lines));
+        output.Flush();
+    }
+}

@@ -1,0 +1,9 @@
+namespace AutoSweep.Sim.Hands;
+
+/// <summary>One thing that the hands have done.</summary>
+/// <param name="Seconds">Simulated time.</param>
+/// <param name="Event">begin, clip, beep, unclip, noBeep, retry or end.</param>
+/// <param name="Phase">The phase.</param>
+/// <param name="Output">The terminal, where there is one.</param>
+/// <param name="Note">The script's own note.</param>
+internal sealed record HandsEvent(double Seconds, string Event, HandsPhase Phase, int? Output = null, string? Note = null);

@@ -1,0 +1,11 @@
+namespace AutoSweep.Sim.Hands;
+
+/// <summary>What the hands are at.</summary>
+internal enum HandsPhase
+{
+    /// <summary>Every output in its order, aged capacitors in.</summary>
+    Survey,
+
+    /// <summary>Each filtered output, its aged capacitor off and the fixture clipped in its place.</summary>
+    Sweep,
+}

@@ -1,0 +1,8 @@
+namespace AutoSweep.Sim.Meter;
+
+/// <summary>What the meter measures.</summary>
+internal enum MeterFunction
+{
+    AcVolts,
+    Frequency,
+}
