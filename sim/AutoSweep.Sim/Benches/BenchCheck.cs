@@ -26,6 +26,8 @@ internal static class BenchCheck
     {
         Expect(output.Filter is null == output.Aged is null, path,
             $"output {output.Number} with only one of filter and aged", "both or neither");
+        Expect(output.Source is { Ohms: > 0, Henries: > 0 } && output.Filter is null or { Ohms: > 0, Henries: > 0 }, path,
+            $"output {output.Number} with a coil without resistance or inductance", "ohms and henries above 0");
         Expect(output.Filter is not { CouplingFactor: < 0 or >= 1 }, path,
             $"output {output.Number} with coupling {output.Filter?.CouplingFactor:G6}", "0 to below 1");
         Expect(output.Crosstalk is null || numbers.Contains(output.Crosstalk.FromOutput), path,

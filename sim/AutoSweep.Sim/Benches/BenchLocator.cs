@@ -14,7 +14,7 @@ internal static class BenchLocator
     /// <summary>A profile by its path (from the bench's folder), or a shipped one by its name.</summary>
     public static string Profile(string nameOrFile, string benchFolder) => Find(
         "generator profile", nameOrFile,
-        [Path.Combine(benchFolder, nameOrFile), Path.Combine(Program, "profiles", nameOrFile + ".json")]);
+        [Path.Combine(benchFolder, nameOrFile), Path.Combine(Program, "generator-profiles", nameOrFile + ".json")]);
 
     private static string Find(string what, string name, string[] places) =>
         Path.GetFullPath(places.FirstOrDefault(File.Exists) ?? throw new BenchFaultException(

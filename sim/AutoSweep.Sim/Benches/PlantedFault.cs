@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+
 namespace AutoSweep.Sim.Benches;
 
 /// <summary>One planted fault.</summary>
@@ -11,8 +13,10 @@ internal sealed record PlantedFault
     public int? Partner { get; init; }
 
     /// <summary>Unsteady: swing of the level in per cent, peak.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)]
     public double SwingPercent { get; init; }
 
     /// <summary>Unsteady: swings a second.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)]
     public double SwingHertz { get; init; }
 }

@@ -23,7 +23,7 @@ internal sealed class BenchMaker
         var frontEnd = FrontEnd();
         var arrangements = Arrangements();
         var families = profile.FilteredOutputs.Select(output => output.Group).Distinct()
-            .ToDictionary(group => group, _ => new FilterFamily(Between(7, 16), 1 + (Between(-0.5, 0.5) * order.SpreadPercent / 100)));
+            .ToDictionary(group => group, _ => new FilterFamily(Between(6, 19), 1 + (Between(-0.5, 0.5) * order.SpreadPercent / 100)));
         var outputs = profile.Outputs.Select(output => Output(output, arrangements, families, frontEnd)).ToList();
         var fixture = FixtureParts.Draw(order.Name, random);
         var bench = new BenchDefinition
@@ -69,7 +69,7 @@ internal sealed class BenchMaker
         OutputDefinition drawn, GeneratorOutput output, FilterCapacitor capacitor, Arrangement arrangement, FilterFamily family)
     {
         var farads = capacitor.ExpectedPicofarads * 1e-12 * family.Offset * (1 + (Between(-0.5, 0.5) * order.SpreadPercent / 100));
-        var q = Math.Clamp(family.Q * Between(0.75, 1.3), 5, 21);
+        var q = Math.Clamp(family.Q * Between(0.7, 1.35), 4.5, 23);
         var (source, filter) = recipe.Draw(arrangement, profile.ToneOf(output).Hertz, farads, q);
         return drawn with
         {
