@@ -1,6 +1,8 @@
+using System.ComponentModel;
+using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using AutoSweep.Core.Quantities;
-using AutoSweep.Instruments.Files;
+using AutoSweep.Core.StrictJson;
 
 namespace AutoSweep.Instruments.Fixture;
 
@@ -15,30 +17,39 @@ public sealed record FixtureCalibration
     public string? Schema { get; init; }
 
     /// <summary>The fixture's serial number, as its <c>*IDN?</c> gives it.</summary>
+    [Description("The fixture's serial number, as its *IDN? gives it.")]
     public required string FixtureSerial { get; init; }
 
     /// <summary>What the open fixture measures at its clips, in picofarads: leads, clips and open contacts; 0 or more.</summary>
+    [Description("What the open fixture measures at its clips, in picofarads: leads, clips and open contacts; 0 or more."), Range(0, 1e6)]
     public required double StrayPicofarads { get; init; }
 
     /// <summary>What each relay adds, in picofarads, relay 1 first; above 0.</summary>
+    [Description("What each relay adds, in picofarads, relay 1 first; above 0.")]
     public required IReadOnlyList<double> RelaysPicofarads { get; init; }
 
     /// <summary>The day of the measurement.</summary>
+    [Description("The day of the measurement.")]
     public DateOnly? Date { get; init; }
 
     /// <summary>The meter used, its serial number, its test frequency.</summary>
+    [Description("The meter used, its serial number, its test frequency.")]
     public string? Meter { get; init; }
 
     /// <summary>The temperature in the box, in degrees Celsius.</summary>
+    [Description("The temperature in the box, in degrees Celsius."), Range(-20, 70)]
     public double? TemperatureCelsius { get; init; }
 
     /// <summary>One standard uncertainty of the stray, in picofarads.</summary>
+    [Description("One standard uncertainty of the stray, in picofarads."), Range(0, 1e6)]
     public double? StrayStandardUncertaintyPicofarads { get; init; }
 
     /// <summary>One standard uncertainty of each relay, in picofarads, relay 1 first.</summary>
+    [Description("One standard uncertainty of each relay, in picofarads, relay 1 first.")]
     public IReadOnlyList<double>? RelayStandardUncertaintiesPicofarads { get; init; }
 
     /// <summary>Anything else worth knowing.</summary>
+    [Description("Anything else worth knowing.")]
     public string? Note { get; init; }
 
     /// <summary>The stray, to the nearest picofarad.</summary>
@@ -49,28 +60,38 @@ public sealed record FixtureCalibration
     [JsonIgnore]
     public IReadOnlyList<Capacitance> Relays => [.. RelaysPicofarads.Select(Capacitance.FromPicofarads)];
 
+    /// <summary>The schema that an editor uses for such a file.</summary>
+    public static string SchemaText => JsonFieldSchema.Of<FixtureCalibration>("Calibration of a relay fixture");
+
     /// <summary>Reads and checks a calibration file.</summary>
     /// <exception cref="Core.BenchFaultException">Missing or not in the format; names the field, what was found and expected.</exception>
     public static FixtureCalibration Read(string path)
     {
-        const string What = "calibration file";
-        var calibration = StrictJson.Read<FixtureCalibration>(path, What);
-        return calibration.Problem() is { } problem ? throw StrictJson.BadValue(path, What, problem.Found, problem.Expected) : calibration;
+        var file = StrictJsonFile.Read<FixtureCalibration>(path);
+        return file.Value.Faults().FirstOrDefault() is { } fault ? throw file.Fault(fault) : file.Value;
     }
 
-    private (string Found, string Expected)? Problem()
+    private IEnumerable<JsonFieldFault> Faults() => [.. Serial(), .. Count(), .. Values()];
+
+    private IEnumerable<JsonFieldFault> Serial()
     {
         if (string.IsNullOrWhiteSpace(FixtureSerial))
-            return ("fixtureSerial is empty", "the serial number that the fixture gives");
-        if (StrayPicofarads is not (>= 0 and < 1e6))
-            return (FormattableString.Invariant($"strayPicofarads {StrayPicofarads}"), "picofarads, from 0 to 1,000,000");
-        if (RelaysPicofarads.Count is < 1 or > MostRelays)
-            return (FormattableString.Invariant($"relaysPicofarads with {RelaysPicofarads.Count} numbers"), FormattableString.Invariant($"one number a relay, 1 to {MostRelays} of them"));
-        var odd = RelaysPicofarads.Index().FirstOrDefault(relay => relay.Item is not (>= 0.5 and < 1e9), (-1, 0));
-        if (odd.Index >= 0)
-            return (FormattableString.Invariant($"relaysPicofarads, relay {odd.Index + 1}: {odd.Item}"), "picofarads, from 0.5 to 1,000,000,000");
-        return RelayStandardUncertaintiesPicofarads is { } uncertainties && uncertainties.Count != RelaysPicofarads.Count
-            ? (FormattableString.Invariant($"relayStandardUncertaintiesPicofarads with {uncertainties.Count} numbers"), "as many as relaysPicofarads has")
-            : null;
+            yield return new("fixtureSerial", "an empty text", "the serial number that the fixture gives", "Write the serial number from the box.");
     }
+
+    private IEnumerable<JsonFieldFault> Count()
+    {
+        if (RelaysPicofarads.Count is < 1 or > MostRelays)
+            yield return new("relaysPicofarads", $"{RelaysPicofarads.Count} numbers", $"one number a relay, 1 to {MostRelays} of them",
+                "Write what each relay measured, relay 1 first.");
+        if (RelayStandardUncertaintiesPicofarads is { } uncertainties && uncertainties.Count != RelaysPicofarads.Count)
+            yield return new("relayStandardUncertaintiesPicofarads", $"{uncertainties.Count} numbers", $"{RelaysPicofarads.Count} numbers, one a relay",
+                "Write one for each relay, or leave the field out.");
+    }
+
+    private IEnumerable<JsonFieldFault> Values() =>
+        from relay in RelaysPicofarads.Index()
+        where relay.Item is not (>= 0.5 and <= 1e9)
+        select new JsonFieldFault(JsonFieldPath.Item("relaysPicofarads", relay.Index), FormattableString.Invariant($"{relay.Item}"),
+            "picofarads, from 0.5 to 1,000,000,000", "Measure this relay again; one that adds nothing is broken.");
 }

@@ -37,7 +37,7 @@ internal static class SerialPorts
                 cause)
             : new(
                 BenchFault.NotReachable,
-                $"no serial port {resource.Port} that can be opened: {cause.Message} {Existing()}",
+                $"no serial port {resource.Port} that can be opened. {(IsGone(resource.Port) ? "" : cause.Message)} {Existing()}",
                 "a serial port that exists",
                 "Plug the instrument's cable in, or name one of the ports that exist.",
                 cause);

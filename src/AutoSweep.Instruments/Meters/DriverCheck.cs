@@ -1,4 +1,6 @@
 using System.Text.RegularExpressions;
+using AutoSweep.Core.StrictJson;
+using static AutoSweep.Core.StrictJson.JsonFieldPath;
 
 namespace AutoSweep.Instruments.Meters;
 
@@ -7,70 +9,49 @@ internal static partial class DriverCheck
 {
     private static readonly string[] Placeholders = ["{range}", "{bandwidth}", "{aperture}"];
 
-    /// <summary>The first thing that is wrong, or null.</summary>
-    public static DriverProblem? FirstProblem(MeterDriver driver) => Problems(driver).FirstOrDefault();
+    /// <summary>Every fault of a driver whose fields, taken one by one, are in order.</summary>
+    public static IEnumerable<JsonFieldFault> Of(MeterDriver driver, string? folder) =>
+        [.. Names(driver, folder), .. AllCommands(driver).SelectMany(Command), .. Level(driver.Level)];
 
-    private static IEnumerable<DriverProblem> Problems(MeterDriver driver) =>
-        [.. Identities(driver), .. Commands(driver), .. Level(driver.Level), .. Seconds(driver), .. Reply(driver.Reply)];
-
-    private static IEnumerable<DriverProblem> Identities(MeterDriver driver)
+    private static IEnumerable<JsonFieldFault> Names(MeterDriver driver, string? folder)
     {
+        if (driver.Name != folder)
+            yield return new("name", $"\"{driver.Name}\"", $"the folder's name, \"{folder}\"", "Give both the same name.");
         if (driver.Identity.Count == 0)
-            yield return new("identity is empty", "at least one pattern; {\"maker\": \"*\", \"model\": \"*\"} for any meter");
+            yield return new("identity", "an empty list", "at least one pattern", "For any meter write [ { \"maker\": \"*\", \"model\": \"*\" } ].");
     }
 
-    private static IEnumerable<DriverProblem> Commands(MeterDriver driver)
+    private static IEnumerable<JsonFieldFault> Command((string Path, string Text) command)
     {
-        foreach (var command in AllCommands(driver))
-        {
-            if (string.IsNullOrWhiteSpace(command) || command.Any(letter => letter is < ' ' or > '~'))
-                yield return new($"the command \"{command}\"", "one line of printable ASCII");
-            else if (Placeholder().Matches(command).FirstOrDefault(match => !Placeholders.Contains(match.Value)) is { } unknown)
-                yield return new($"the command \"{command}\" with {unknown.Value}", $"only {string.Join(", ", Placeholders)}");
-        }
+        if (string.IsNullOrWhiteSpace(command.Text) || command.Text.Any(letter => letter is < ' ' or > '~'))
+            yield return new(command.Path, $"\"{command.Text}\"", "one line of printable ASCII", "Correct the command.");
+        else if (Placeholder().Matches(command.Text).FirstOrDefault(match => !Placeholders.Contains(match.Value)) is { } unknown)
+            yield return new(command.Path, unknown.Value, $"one of {string.Join(", ", Placeholders)}", "Correct what stands in braces.");
     }
 
-    private static IEnumerable<string> AllCommands(MeterDriver driver) =>
+    private static IEnumerable<(string Path, string Text)> AllCommands(MeterDriver driver) =>
     [
-        .. driver.Link.SerialSetUp.Concat(driver.SetUp).Concat(driver.Level.SetUp).Concat(driver.Frequency.SetUp).Select(command => command.Command),
-        driver.Level.Read,
-        driver.Frequency.Read,
-        .. driver.TearDown,
-        .. (string[])(driver.Beep is null ? [] : [driver.Beep.Command]),
+        .. Listed(Field("link", "serialSetUp"), driver.Link.SerialSetUp),
+        .. Listed("setUp", driver.SetUp),
+        .. Listed(Field("level", "setUp"), driver.Level.SetUp),
+        (Field("level", "read"), driver.Level.Read),
+        .. Listed(Field("frequency", "setUp"), driver.Frequency.SetUp),
+        (Field("frequency", "read"), driver.Frequency.Read),
+        .. driver.TearDown.Select((command, index) => (Item("tearDown", index), command)),
+        .. driver.Beep is { } beep ? [(Field("beep", "command"), beep.Command)] : Array.Empty<(string, string)>(),
     ];
 
-    private static IEnumerable<DriverProblem> Level(DriverLevel level)
+    private static IEnumerable<(string Path, string Text)> Listed(string path, IEnumerable<DriverCommand> commands) =>
+        commands.Select((command, index) => (Field(Item(path, index), "command"), command.Command));
+
+    private static IEnumerable<JsonFieldFault> Level(DriverLevel level)
     {
         if (!Ascends(level.RangesVolts))
-            yield return new("level.rangesVolts", "at least one range, above 0, in ascending order");
-        if (level.OverRange is < 1 or > 2)
-            yield return new(FormattableString.Invariant($"level.overRange {level.OverRange}"), "a factor from 1 to 2");
-        if (!Ascends([.. level.Bandwidths.Select(bandwidth => bandwidth.Hertz)]))
-            yield return new("level.bandwidths", "at least one bandwidth, above 0 Hz, in ascending order");
-        if (level.Bandwidths.Any(bandwidth => string.IsNullOrWhiteSpace(bandwidth.Source)))
-            yield return new("level.bandwidths with an empty source", "where each settling time is published");
-    }
-
-    private static IEnumerable<DriverProblem> Seconds(MeterDriver driver)
-    {
-        (string Field, double Value)[] fields =
-        [
-            ("link.openSettleSeconds", driver.Link.OpenSettleSeconds),
-            ("link.queryTimeoutSeconds", driver.Link.QueryTimeoutSeconds),
-            ("level.settleWithoutBandwidthSeconds", driver.Level.SettleWithoutBandwidthSeconds),
-            ("frequency.apertureSeconds", driver.Frequency.ApertureSeconds),
-            ("frequency.settleSeconds", driver.Frequency.SettleSeconds),
-            .. driver.Level.Bandwidths.Select(bandwidth => ("level.bandwidths.settleSeconds", bandwidth.SettleSeconds)),
-        ];
-        return fields
-            .Where(field => field.Value is not (>= 0 and <= 60))
-            .Select(field => new DriverProblem(FormattableString.Invariant($"{field.Field} {field.Value}"), "seconds from 0 to 60"));
-    }
-
-    private static IEnumerable<DriverProblem> Reply(DriverReply reply)
-    {
-        if (reply.Field < 1)
-            yield return new(FormattableString.Invariant($"reply.field {reply.Field}"), "1 or more");
+            yield return new(Field("level", "rangesVolts"), "this list", "at least one range, above 0 V, in ascending order", "Sort the list.");
+        if (!Ascends([.. level.Bandwidths.Select(bandwidth => bandwidth.Hertz)]) || !Ascends([.. level.Bandwidths.Select(bandwidth => bandwidth.FromToneHertz)]))
+            yield return new(Field("level", "bandwidths"), "this list", "at least one bandwidth, hertz and fromToneHertz in ascending order", "Sort the list.");
+        foreach (var (index, _) in level.Bandwidths.Index().Where(bandwidth => string.IsNullOrWhiteSpace(bandwidth.Item.Source)))
+            yield return new(Field(Item(Field("level", "bandwidths"), index), "source"), "an empty text", "where the settling time is published", "Name the page or the measurement.");
     }
 
     private static bool Ascends(IReadOnlyList<double> values) =>

@@ -1,12 +1,19 @@
+using System.ComponentModel;
 using System.IO.Enumeration;
 
 namespace AutoSweep.Instruments.Meters;
 
 /// <summary>A pattern for a meter's identity.</summary>
-/// <param name="Maker">The maker as <c>*IDN?</c> gives it, in any letter case; <c>*</c> stands for any text.</param>
-/// <param name="Model">The model, likewise.</param>
-public sealed record DriverIdentity(string Maker, string Model)
+public sealed record DriverIdentity
 {
+    /// <summary>The maker as <c>*IDN?</c> gives it, in any letter case; <c>*</c> stands for any text.</summary>
+    [Description("The maker as *IDN? gives it, in any letter case; * stands for any text.")]
+    public required string Maker { get; init; }
+
+    /// <summary>The model, likewise.</summary>
+    [Description("The model as *IDN? gives it, in any letter case; * stands for any text.")]
+    public required string Model { get; init; }
+
     /// <summary>Whether an identity fits.</summary>
     public bool Matches(InstrumentIdentity identity) => Fits(Maker, identity.Maker) && Fits(Model, identity.Model);
 

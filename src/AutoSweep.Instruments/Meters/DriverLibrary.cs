@@ -26,11 +26,7 @@ public sealed record DriverLibrary(string Folder)
     {
         if (!Names.Contains(name, StringComparer.Ordinal))
             throw Unknown(name);
-        var path = Path.Combine(Folder, name, FileName);
-        var driver = MeterDriver.Read(path);
-        return driver.Name == name
-            ? driver
-            : throw Files.StrictJson.BadValue(path, "driver file", $"the name \"{driver.Name}\"", $"the folder's name, \"{name}\"");
+        return MeterDriver.Read(Path.Combine(Folder, name, FileName));
     }
 
     private BenchFaultException Unknown(string name) => new(

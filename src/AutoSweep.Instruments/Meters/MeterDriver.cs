@@ -1,5 +1,6 @@
+using System.ComponentModel;
 using System.Text.Json.Serialization;
-using AutoSweep.Instruments.Files;
+using AutoSweep.Core.StrictJson;
 
 namespace AutoSweep.Instruments.Meters;
 
@@ -13,51 +14,62 @@ public sealed record MeterDriver
     public string? Schema { get; init; }
 
     /// <summary>The driver's name: that of its folder.</summary>
+    [Description("The driver's name: that of its folder.")]
     public required string Name { get; init; }
 
     /// <summary>What it drives, in a few words.</summary>
+    [Description("What it drives, in a few words.")]
     public required string Title { get; init; }
 
     /// <summary>Which answers to <c>*IDN?</c> it drives; one must match.</summary>
+    [Description("Which answers to *IDN? it drives; one must match.")]
     public required IReadOnlyList<DriverIdentity> Identity { get; init; }
 
     /// <summary>How its wire behaves.</summary>
+    [Description("How its wire behaves.")]
     public required DriverLink Link { get; init; }
 
     /// <summary>Commands sent once, after the identity is known.</summary>
+    [Description("Commands sent once, after the identity is known.")]
     public required IReadOnlyList<DriverCommand> SetUp { get; init; }
 
     /// <summary>How it reads the AC level.</summary>
+    [Description("How it reads the AC level.")]
     public required DriverLevel Level { get; init; }
 
     /// <summary>How it counts the frequency.</summary>
+    [Description("How it counts the frequency.")]
     public required DriverFrequency Frequency { get; init; }
 
     /// <summary>How it writes its readings.</summary>
+    [Description("How it writes its readings.")]
     public DriverReply Reply { get; init; } = new();
 
     /// <summary>The query that reads one entry of its error queue.</summary>
     /// <value>Default <c>SYST:ERR?</c>; null for a meter without one.</value>
+    [Description("The query that reads one entry of its error queue. Default SYST:ERR?; null for a meter without one.")]
     public string? ErrorQuery { get; init; } = "SYST:ERR?";
 
     /// <summary>Lets it beep.</summary>
     /// <value>Default null: it cannot.</value>
+    [Description("Lets it beep. Default null: it cannot.")]
     public DriverCommand? Beep { get; init; }
 
     /// <summary>Commands sent before the link is closed, such as the one that gives the front panel back. All optional.</summary>
+    [Description("Commands sent before the link is closed, such as the one that gives the front panel back. All optional.")]
     public IReadOnlyList<string> TearDown { get; init; } = [];
 
     /// <summary>What a person should know about this family, each with its source.</summary>
+    [Description("What a person should know about this family, each with its source.")]
     public IReadOnlyList<string> Quirks { get; init; } = [];
 
     /// <summary>Reads and checks a driver file.</summary>
     /// <exception cref="Core.BenchFaultException">Not in the format; names the field and the line.</exception>
     public static MeterDriver Read(string path)
     {
-        var driver = StrictJson.Read<MeterDriver>(path, "driver file");
-        return DriverCheck.FirstProblem(driver) is { } problem
-            ? throw StrictJson.BadValue(path, "driver file", problem.Found, problem.Expected)
-            : driver;
+        var file = StrictJsonFile.Read<MeterDriver>(path);
+        var folder = Path.GetFileName(Path.GetDirectoryName(Path.GetFullPath(path)));
+        return DriverCheck.Of(file.Value, folder).FirstOrDefault() is { } fault ? throw file.Fault(fault) : file.Value;
     }
 
     /// <summary>Whether a meter with this identity is one that the driver drives.</summary>

@@ -1,0 +1,67 @@
+using System.Text.Json;
+using AutoSweep.Core;
+using AutoSweep.Core.Quantities;
+using AutoSweep.Core.StrictJson;
+using AutoSweep.Instruments.Meters;
+using AutoSweep.Instruments.Tests.Support;
+
+namespace AutoSweep.Instruments.Tests;
+
+/// <summary>The two entries, over real sockets.</summary>
+public sealed class InstrumentBenchTests : IDisposable
+{
+    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("autosweep-bench-");
+
+    public InstrumentBenchTests()
+    {
+        Write(Path.Combine(_folder.CreateSubdirectory("small").FullName, "driver.json"), Drivers.Small with
+        {
+            Level = Drivers.Small.Level with { Bandwidths = [new() { Hertz = 20, FromToneHertz = 20, SettleSeconds = 0, Source = "test" }] },
+        });
+        Write(CalibrationFile, Calibrations.Ideal);
+    }
+
+    private string CalibrationFile => Path.Combine(_folder.FullName, "F-0007.json");
+
+    private InstrumentBenchOptions Options => new() { Drivers = new(_folder.FullName) };
+
+    public void Dispose() => _folder.Delete(recursive: true);
+
+    [Fact]
+    public async Task A_meter_is_opened_in_one_call()
+    {
+        var simple = new SimpleMeter { Readings = new(["+5.372E-03"]) };
+        await using var server = new TcpInstrument(simple.Link.Answer!);
+        await using var meter = await InstrumentBench.OpenMeterAsync(server.Resource, "small", Options, default);
+        await meter.PrepareLevelAsync(0.01, 500, default);
+        Assert.Equal("M1", meter.Identity.Model);
+        Assert.Equal(0.005372, (await meter.ReadLevelAsync(default)).Value);
+    }
+
+    [Fact]
+    public async Task A_fixture_is_opened_in_one_call_and_left_with_every_relay_open()
+    {
+        var box = new FixtureBox();
+        await using var server = new TcpInstrument(box.Link.Answer!);
+        await using (var fixture = await InstrumentBench.OpenFixtureAsync(server.Resource, CalibrationFile, Options, default))
+            Assert.Equal(new Capacitance(47_150), await fixture.SetAsync(Capacitance.FromNanofarads(47.13), default));
+        Assert.Empty(box.Closed);
+    }
+
+    [Fact]
+    public async Task A_meter_that_answers_nothing_is_a_fault_and_the_link_is_closed()
+    {
+        await using var server = new TcpInstrument(_ => null);
+        var options = Options with { Exchange = new() { QueryTimeout = TimeSpan.FromMilliseconds(60), Retries = 1, QuietTime = TimeSpan.FromMilliseconds(60) } };
+        var fault = await Assert.ThrowsAsync<BenchFaultException>(() => InstrumentBench.OpenMeterAsync(server.Resource, "small", options, default));
+        Assert.Equal(BenchFault.NoAnswer, fault.Kind);
+        Assert.Contains(server.Resource, fault.Found, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_driver_that_is_not_there_is_told_before_anything_is_opened() =>
+        Assert.Equal(BenchFault.BadFile, (await Assert.ThrowsAsync<BenchFaultException>(() =>
+            InstrumentBench.OpenMeterAsync("TCPIP::127.0.0.1::1::SOCKET", "none", Options, default))).Kind);
+
+    private static void Write<T>(string path, T value) => File.WriteAllText(path, JsonSerializer.Serialize(value, StrictJsonOptions.Shared));
+}

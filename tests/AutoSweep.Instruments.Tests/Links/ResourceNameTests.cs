@@ -1,0 +1,109 @@
+using AutoSweep.Core;
+using AutoSweep.Instruments.Links;
+
+namespace AutoSweep.Instruments.Tests.Links;
+
+/// <summary>Names and grammar: VPP-4.3, section 4.3, table 4.3.1 and its examples (from memory); shorthands are our own.</summary>
+public sealed class ResourceNameTests
+{
+    [Theory]
+    [InlineData("TCPIP::192.168.1.20::5025::SOCKET", "192.168.1.20", 5025)]
+    [InlineData("TCPIP0::1.2.3.4::999::SOCKET", "1.2.3.4", 999)] // the standard's example
+    [InlineData("tcpip::dmm.lan::3490::socket", "dmm.lan", 3490)]
+    [InlineData("localhost:5025", "localhost", 5025)]
+    public void A_socket_has_host_and_port(string text, string host, int port)
+    {
+        var socket = Assert.IsType<SocketResource>(ResourceName.Parse(text));
+        Assert.Equal((host, port, text), (socket.Host, socket.Port, socket.ToString()));
+    }
+
+    [Theory]
+    [InlineData("ASRL/dev/pts/3::INSTR", "/dev/pts/3")]
+    [InlineData("ASRL/dev/ttyUSB0", "/dev/ttyUSB0")]
+    [InlineData("asrlCOM3::instr", "COM3")]
+    [InlineData("/dev/serial/by-id/usb-1a86_box", "/dev/serial/by-id/usb-1a86_box")]
+    [InlineData("COM12", "COM12")]
+    public void A_serial_line_has_a_port(string text, string port) =>
+        Assert.Equal(port, Assert.IsType<SerialResource>(ResourceName.Parse(text)).Port);
+
+    [Fact]
+    public void A_numbered_serial_line_is_the_systems_port_of_that_number() =>
+        Assert.Equal(OperatingSystem.IsWindows() ? "COM3" : "/dev/ttyS2", Assert.IsType<SerialResource>(ResourceName.Parse("ASRL3::INSTR")).Port);
+
+    [Theory]
+    [InlineData("TCPIP0::dev.company.com::INSTR", "dev.company.com", "inst0")] // the standard's example
+    [InlineData("TCPIP::1.2.3.4::inst1::INSTR", "1.2.3.4", "inst1")]
+    [InlineData("TCPIP::1.2.3.4::hislip0", "1.2.3.4", "hislip0")]
+    public void A_lan_instrument_has_host_and_device(string text, string host, string device)
+    {
+        var instrument = Assert.IsType<LanInstrumentResource>(ResourceName.Parse(text));
+        Assert.Equal((host, device), (instrument.Host, instrument.Device));
+    }
+
+    [Theory]
+    [InlineData("USB::0x1234::125::A22-5::INSTR", 0x1234, 125, "A22-5")] // the standard's example
+    [InlineData("USB0::1689::872::C01::0::INSTR", 1689, 872, "C01")]
+    public void A_usb_instrument_has_vendor_product_and_serial(string text, int vendor, int product, string serial)
+    {
+        var usb = Assert.IsType<UsbResource>(ResourceName.Parse(text));
+        Assert.Equal((vendor, product, serial), (usb.Vendor, usb.Product, usb.Serial));
+    }
+
+    [Theory]
+    [InlineData("GPIB::1::0::INSTR", 0, 1)] // the standard's example
+    [InlineData("GPIB1::22", 1, 22)]
+    public void A_gpib_instrument_has_board_and_address(string text, int board, int primary)
+    {
+        var gpib = Assert.IsType<GpibResource>(ResourceName.Parse(text));
+        Assert.Equal((board, primary), (gpib.Board, gpib.Primary));
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("meter")]
+    [InlineData("TCPIP")]
+    [InlineData("TCPIP::::5025::SOCKET")]
+    [InlineData("TCPIP::host::SOCKET")]
+    [InlineData("TCPIP::host::0::SOCKET")]
+    [InlineData("TCPIP::host::65536::SOCKET")]
+    [InlineData("TCPIP::host::five::SOCKET")]
+    [InlineData("TCPIPx::host::INSTR")]
+    [InlineData("TCPIP::host::inst0::5::INSTR")]
+    [InlineData("ASRL::INSTR")]
+    [InlineData("ASRL3::SOCKET")]
+    [InlineData("USB::0x1234::INSTR")]
+    [InlineData("USB::0xFFFFF::1::A::INSTR")]
+    [InlineData("GPIB::31::INSTR")]
+    [InlineData("GPIB::::INSTR")]
+    [InlineData("VXI::1::INSTR")]
+    [InlineData("host:port")]
+    public void What_is_no_resource_name_is_shown_with_what_was_expected(string text)
+    {
+        var fault = Assert.Throws<BenchFaultException>(() => ResourceName.Parse(text));
+        Assert.Equal(BenchFault.NotReachable, fault.Kind);
+        Assert.Contains($"\"{text}\"", fault.Found, StringComparison.Ordinal);
+        Assert.NotEmpty(fault.Expected);
+    }
+
+    [Theory]
+    [InlineData("USB::0x1234::125::A22-5::INSTR", "USBTMC")]
+    [InlineData("GPIB::9::INSTR", "GPIB")]
+    [InlineData("TCPIP::host::INSTR", "VXI-11")]
+    [InlineData("TCPIP::host::hislip0::INSTR", "HiSLIP")]
+    public async Task Opening_a_link_that_is_not_built_in_says_which_and_what_to_use(string text, string kind)
+    {
+        var opener = new LinkOpener(TimeProvider.System);
+        var fault = await Assert.ThrowsAsync<BenchFaultException>(async () => await opener.OpenAsync(ResourceName.Parse(text), new(new()), default));
+        Assert.Contains(kind, fault.Found, StringComparison.Ordinal);
+        Assert.Contains("SOCKET", fault.Expected, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_further_kind_of_link_is_one_registration()
+    {
+        var opener = new LinkOpener(TimeProvider.System);
+        await using var link = new Support.FakeLink();
+        opener.Register<GpibResource>((_, _, _) => Task.FromResult<ILink>(link));
+        Assert.Same(link, await opener.OpenAsync(ResourceName.Parse("GPIB::9::INSTR"), new(new()), default));
+    }
+}

@@ -1,0 +1,42 @@
+using AutoSweep.Instruments.Meters;
+
+namespace AutoSweep.Instruments.Tests.Support;
+
+/// <summary>A small driver for tests of how driver files are interpreted; it is no meter's.</summary>
+public static class Drivers
+{
+    public static MeterDriver Small { get; } = new()
+    {
+        Name = "small",
+        Title = "a meter for tests",
+        Identity = [new() { Maker = "Invented*", Model = "M?" }],
+        Link = new(),
+        SetUp = [Required("*RST")],
+        Level = new()
+        {
+            SetUp = [Required("CONF:VOLT:AC {range}"), Optional("DET:BAND {bandwidth}")],
+            RangesVolts = [0.1, 1, 10],
+            OverRange = 1.2,
+            Bandwidths =
+            [
+                new() { Hertz = 3, FromToneHertz = 3, SettleSeconds = 7, Source = "test" },
+                new() { Hertz = 20, FromToneHertz = 100, SettleSeconds = 1, Source = "test" },
+            ],
+            SettleWithoutBandwidthSeconds = 1.5,
+            Read = "READ?",
+        },
+        Frequency = new()
+        {
+            SetUp = [Required("CONF:FREQ"), Optional("FREQ:APER {aperture}")],
+            ApertureSeconds = 0.1,
+            SettleSeconds = 0.5,
+            Source = "test",
+            Read = "READ?",
+        },
+        Beep = Optional("SYST:BEEP"),
+    };
+
+    private static DriverCommand Required(string command) => new() { Command = command, Required = true };
+
+    private static DriverCommand Optional(string command) => new() { Command = command, Required = false };
+}
