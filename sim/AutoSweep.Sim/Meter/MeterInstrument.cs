@@ -65,8 +65,15 @@ internal sealed class MeterInstrument : IInstrument, IDisposable
     {
         if (settings.Trigger == TriggerSource.Bus) throw new ScpiErrorException(ScpiError.TriggerDeadlock);
         measurement.Start(settings);
-        using var ending = interrupted.Register(measurement.Abort);
-        return await measurement.FetchAsync(interrupted);
+        try
+        {
+            return await measurement.FetchAsync(interrupted);
+        }
+        catch (OperationCanceledException)
+        {
+            measurement.Abort();
+            throw;
+        }
     }
 
     private void Reset() => Configure(new());

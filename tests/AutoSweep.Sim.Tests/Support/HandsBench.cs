@@ -1,0 +1,75 @@
+using System.Threading.Channels;
+using AutoSweep.Sim.Benches;
+using AutoSweep.Sim.Clock;
+using AutoSweep.Sim.Hands;
+using AutoSweep.Sim.Physics;
+using Microsoft.Extensions.Time.Testing;
+
+namespace AutoSweep.Sim.Tests.Support;
+
+/// <summary>Hands at work on a clock that moves only while the test waits for what they do.</summary>
+internal sealed class HandsBench : IDisposable
+{
+    private static readonly TimeSpan Step = TimeSpan.FromMilliseconds(100);
+    private readonly FakeTimeProvider real = new();
+    private readonly Channel<HandsEvent> events = Channel.CreateUnbounded<HandsEvent>();
+    private readonly CancellationTokenSource end = new();
+
+    public HandsBench(HandsDefinition script, params HandsPhase[] phases)
+    {
+        Bench = new(TestBench.Quiet(TestBench.Small()), TestBench.Profile, new SimulatedClock(1, real));
+        _ = new BenchHands(script, Bench, Ear, told => events.Writer.TryWrite(told), seed: 1).RunAsync(phases, end.Token);
+    }
+
+    public SimulatedBench Bench { get; }
+
+    public BeepEar Ear { get; } = new();
+
+    /// <summary>A script of plain steps.</summary>
+    public static HandsDefinition Script(int[] survey, int[] sweep) => new()
+    {
+        PauseSeconds = 1.5, ReactionSeconds = 0.5, PatienceSeconds = 120, Survey = Steps(survey), Sweep = Steps(sweep),
+    };
+
+    public void Beep() => Ear.Hear(Bench.Clock.Now);
+
+    /// <summary>Lets time pass until the hands have done something.</summary>
+    public async Task<HandsEvent> NextAsync()
+    {
+        for (var i = 0; i < 20_000; i++)
+        {
+            if (events.Reader.TryRead(out var told)) return told;
+            real.Advance(Step);
+            await Task.Yield();
+        }
+
+        throw new TimeoutException("The hands did nothing for 2000 s.");
+    }
+
+    public async Task<HandsEvent> NextAsync(string what)
+    {
+        var told = await NextAsync();
+        while (told.Event != what) told = await NextAsync();
+        return told;
+    }
+
+    /// <summary>Whether the hands keep still for so many seconds.</summary>
+    public async Task<bool> StillForAsync(double seconds)
+    {
+        for (var until = Bench.Clock.Now + TimeSpan.FromSeconds(seconds); Bench.Clock.Now < until; real.Advance(Step))
+        {
+            await Task.Yield();
+            if (events.Reader.TryPeek(out _)) return false;
+        }
+
+        return true;
+    }
+
+    public void Dispose()
+    {
+        end.Cancel();
+        end.Dispose();
+    }
+
+    private static HandsStep[] Steps(int[] outputs) => [.. outputs.Select(output => new HandsStep { Output = output })];
+}
