@@ -58,6 +58,15 @@ public sealed class EveryDriverTests
         Assert.Empty(link.Errors);
     }
 
+    [Theory]
+    [MemberData(nameof(DriverFolders.Names), MemberType = typeof(DriverFolders))]
+    public void The_page_on_drivers_lists_it_with_the_settling_times_of_its_file(string driver)
+    {
+        var row = File.ReadLines(DriverFolders.InRepository("docs/drivers.md")).Single(line => line.StartsWith($"| `{driver}` |", StringComparison.Ordinal));
+        Assert.All(DriverLibrary.BesideProgram.Read(driver).Level.Bandwidths, bandwidth =>
+            Assert.Contains(FormattableString.Invariant($"{bandwidth.SettleSeconds} s ({bandwidth.Hertz} Hz)"), row, StringComparison.Ordinal));
+    }
+
     [Fact]
     public void The_schema_in_the_folder_is_the_one_that_the_types_make()
     {

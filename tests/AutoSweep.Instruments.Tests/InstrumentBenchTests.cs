@@ -48,6 +48,22 @@ public sealed class InstrumentBenchTests : IDisposable
         Assert.Empty(box.Closed);
     }
 
+    [PtyFact]
+    public async Task A_fixture_on_a_serial_line_is_opened_by_its_port()
+    {
+        var box = new FixtureBox();
+        using var line = new PtyPair();
+        var served = line.ServeAsync(box.Link.Answer!);
+        await using (var fixture = await InstrumentBench.OpenFixtureAsync($"ASRL{line.Port}::INSTR", CalibrationFile, Options, default))
+        {
+            await fixture.SetAsync(Capacitance.FromNanofarads(100.15), default);
+            Assert.Equal([13], box.Closed);
+        }
+
+        await served;
+        Assert.Empty(box.Closed);
+    }
+
     [Fact]
     public async Task A_meter_that_answers_nothing_is_a_fault_and_the_link_is_closed()
     {

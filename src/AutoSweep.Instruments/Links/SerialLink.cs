@@ -42,6 +42,7 @@ public sealed class SerialLink : ILink
         try
         {
             port.Open();
+            SerialPorts.SayReady(port);
             return new(resource, port);
         }
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException or InvalidOperationException)

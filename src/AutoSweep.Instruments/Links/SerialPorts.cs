@@ -25,6 +25,21 @@ internal static class SerialPorts
         },
     };
 
+    /// <summary>Raises DTR and RTS: many USB instruments send nothing without DTR, and meters with DTR/DSR handshake wait for it.</summary>
+    public static void SayReady(SerialPort port)
+    {
+        try
+        {
+            port.DtrEnable = true;
+            if (port.Handshake != Handshake.RequestToSend)
+                port.RtsEnable = true;
+        }
+        catch (IOException)
+        {
+            // A pty has no such lines.
+        }
+    }
+
     public static bool IsGone(string name) => name.StartsWith('/') && !File.Exists(name);
 
     public static BenchFaultException NotReachable(SerialResource resource, Exception cause) =>

@@ -19,7 +19,4 @@ public sealed record ExchangeOptions
     /// <summary>How long a resynchronisation waits for silence before it asks all the same.</summary>
     /// <value>Default 2 s.</value>
     public TimeSpan QuietLimit { get; init; } = TimeSpan.FromSeconds(2);
-
-    /// <summary>How long a resynchronisation may take in all: the wait for silence, an answer, and a second silence.</summary>
-    internal TimeSpan ResynchroniseTimeout => QuietLimit + QuietTime + (2 * QueryTimeout) + TimeSpan.FromSeconds(1);
 }

@@ -46,14 +46,24 @@ internal sealed class ExchangePolicy
         ReportedAsync(ResiliencePipeline.Empty, message, _options.QueryTimeout, async (time, cancel) =>
         {
             await BackInStepAsync(wire, message, cancel);
-            return await TimedAsync(message, time, async token => { await wire.SendAsync(message, token); return ""; }, cancel);
+            return await TimedAsync(message, time, Wordless(token => wire.SendAsync(message, token)), cancel);
         }, cancellationToken);
 
+    // The waits for quiet end by themselves; the answer between them has the time of a query.
     private async ValueTask BackInStepAsync(ScpiWire wire, string message, CancellationToken cancellationToken)
     {
-        if (wire.IsOutOfStep)
-            await TimedAsync(message, _options.ResynchroniseTimeout, async token => { await wire.ResynchroniseAsync(token); return ""; }, cancellationToken);
+        if (!wire.IsOutOfStep)
+            return;
+        await wire.BecomeQuietAsync(cancellationToken);
+        await TimedAsync(message, _options.QueryTimeout, Wordless(wire.FindIdentityAsync), cancellationToken);
+        await wire.BecomeSureAsync(cancellationToken);
     }
+
+    private static Func<CancellationToken, ValueTask<string>> Wordless(Func<CancellationToken, ValueTask> act) => async cancel =>
+    {
+        await act(cancel);
+        return "";
+    };
 
     private async ValueTask<string> TimedAsync(
         string message, TimeSpan timeout, Func<CancellationToken, ValueTask<string>> act, CancellationToken cancellationToken)

@@ -87,17 +87,27 @@ internal sealed class ScpiWire(ILink link, ScpiSessionOptions options, TimeProvi
             throw new InvalidDataException($"the answer to {message} is garbled: \"{Visible(reply)}\"");
     }
 
-    /// <summary>Brings the wire back into step.</summary>
-    /// <remarks>A stream has no device clear. An instrument answers in the order in which it was asked (IEEE 488.2, 6.3), so every late
-    /// answer comes before the one to an <c>*IDN?</c> sent now. Where earlier ones are owed as well, their answers look the same.</remarks>
-    public async ValueTask ResynchroniseAsync(CancellationToken cancellationToken)
+    /// <summary>Getting back into step, first: waits until nothing comes any more, and drops what came.</summary>
+    public ValueTask BecomeQuietAsync(CancellationToken cancellationToken)
     {
         log.LogWarning("{Resource}: out of step with the instrument; waiting for quiet, then asking who it is", link.Resource);
-        await QuietAsync(options.Exchange.QuietTime, cancellationToken);
+        return QuietAsync(options.Exchange.QuietTime, cancellationToken);
+    }
+
+    /// <summary>Second: asks who the instrument is and drops every answer before that.</summary>
+    /// <remarks>A stream has no device clear. An instrument answers in the order in which it was asked (IEEE 488.2, 6.3), so every late
+    /// answer comes before the one to an <c>*IDN?</c> sent now.</remarks>
+    public async ValueTask FindIdentityAsync(CancellationToken cancellationToken)
+    {
+        _identitiesOwed++;
         await WriteLineAsync(_lineCutShort ? options.Terminator + IdentityQuery : IdentityQuery, cancellationToken);
-        var owed = ++_identitiesOwed;
         await IdentityAsync(cancellationToken);
-        if (owed > 1) // any more of them would have come by then
+    }
+
+    /// <summary>Third: where earlier <c>*IDN?</c> are owed their answers, which look the same, lets them come.</summary>
+    public async ValueTask BecomeSureAsync(CancellationToken cancellationToken)
+    {
+        if (_identitiesOwed > 1)
             await QuietAsync(options.Exchange.QueryTimeout, cancellationToken);
         (_identitiesOwed, _outOfStep) = (0, false);
     }

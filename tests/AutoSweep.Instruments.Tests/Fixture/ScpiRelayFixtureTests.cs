@@ -71,16 +71,36 @@ public sealed class ScpiRelayFixtureTests
     }
 
     [Fact]
-    public async Task A_relay_command_is_not_repeated_when_the_read_back_is_late_but_right()
+    public async Task After_silence_the_question_is_repeated_and_the_relay_command_is_not()
     {
         var box = new FixtureBox();
         await using var fixture = await OpenAsync(box);
+        box.SilentOnce = "*OPC?";
+        var set = fixture.SetAsync(new(100_150), default);
+        await box.Silent;
+        await _time.ElapseAsync(new ExchangeOptions().QueryTimeout);
+        await _time.ElapseAsync(new ExchangeOptions().QuietTime);
+        Assert.Equal(new Capacitance(100_150), await set);
+        Assert.Single(box.RelayMessages, "ROUT:CLOS (@13)");
+        Assert.Equal(["*OPC?", "*IDN?", "*OPC?", "ROUT:CLOS:STAT?"], box.Link.Lines.TakeLast(4));
+    }
+
+    [Fact]
+    public async Task After_a_cancelled_change_the_relays_are_read_before_the_next()
+    {
+        var box = new FixtureBox();
+        await using var fixture = await OpenAsync(box);
+        box.SilentOnce = "*OPC?";
         using var cancel = new CancellationTokenSource();
+        var given_up = fixture.SetAsync(new(100_150), cancel.Token);
+        await box.Silent;
         await cancel.CancelAsync();
-        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => fixture.SetAsync(new(100_150), cancel.Token));
-        Assert.DoesNotContain(box.RelayMessages, line => line.Contains("CLOS", StringComparison.Ordinal));
-        await fixture.SetAsync(new(100_150), default);
-        Assert.Single(box.RelayMessages, line => line.Contains("CLOS", StringComparison.Ordinal));
+        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => given_up);
+
+        var next = fixture.SetAsync(new(150), default);
+        await _time.ElapseAsync(new ExchangeOptions().QuietTime);
+        await next;
+        Assert.Equal("ROUT:OPEN (@13)", box.RelayMessages.Last()); // known from the read-back alone
     }
 
     [Fact]

@@ -7,6 +7,7 @@ namespace AutoSweep.Instruments.Tests.Support;
 public sealed class FixtureBox
 {
     private readonly SortedSet<int> _closed = [];
+    private readonly TaskCompletionSource _silent = new(TaskCreationOptions.RunContinuationsAsynchronously);
 
     public FixtureBox() => Link = new() { Answer = Answer };
 
@@ -21,6 +22,12 @@ public sealed class FixtureBox
     /// <summary>A relay whose contact stays as it is whatever it is told.</summary>
     public int? Stuck { get; set; }
 
+    /// <summary>A query that is not answered the next time it comes.</summary>
+    public string? SilentOnce { get; set; }
+
+    /// <summary>Done when that query has come.</summary>
+    public Task Silent => _silent.Task;
+
     public Queue<string> Errors { get; } = [];
 
     public IReadOnlyCollection<int> Closed => _closed;
@@ -33,7 +40,16 @@ public sealed class FixtureBox
         Errors.Enqueue("101,\"Watchdog expired\"");
     }
 
-    private string? Answer(string line) => line switch
+    private string? Answer(string line) => line == SilentOnce ? StaySilent() : AnswerTo(line);
+
+    private string? StaySilent()
+    {
+        SilentOnce = null;
+        _silent.TrySetResult();
+        return null;
+    }
+
+    private string? AnswerTo(string line) => line switch
     {
         "*IDN?" => $"Invented Instruments,Relay Box,{Serial},1.0\n",
         "*TST?" => $"{SelfTest}\n",

@@ -33,6 +33,30 @@ public sealed partial class PtyPair : IDisposable
         return System.Text.Encoding.ASCII.GetString(bytes);
     });
 
+    /// <summary>Answers line by line until the other end is closed.</summary>
+    public Task ServeAsync(Func<string, string?> answer) => Task.Run(() =>
+    {
+        try
+        {
+            var line = new System.Text.StringBuilder();
+            for (var letter = _ours.ReadByte(); letter >= 0; letter = _ours.ReadByte())
+            {
+                if (letter != '\n')
+                {
+                    line.Append((char)letter);
+                    continue;
+                }
+
+                _ours.Write(System.Text.Encoding.ASCII.GetBytes(answer(line.ToString()) ?? ""));
+                line.Clear();
+            }
+        }
+        catch (IOException)
+        {
+            // A pty's way of saying that the other end is closed.
+        }
+    });
+
     public void Dispose() => _ours.Dispose();
 
     [LibraryImport("libc", SetLastError = true)]
