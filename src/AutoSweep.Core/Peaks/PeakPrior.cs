@@ -25,5 +25,5 @@ public sealed record PeakPrior
     public double LogOddsSeriesOverShunt { get; init; }
 
     /// <summary>Natural-logarithm odds that neither law holds over the better of the two.</summary>
-    public double LogOddsGeneral { get; init; } = -2;
+    public double LogOddsGeneral { get; init; } = -1.2;
 }

@@ -1,0 +1,28 @@
+namespace AutoSweep.Core.Peaks;
+
+/// <summary>Notices that the peak is beyond what can be set, or so near an end that one flank cannot be read.</summary>
+internal static class EdgeRule
+{
+    // In half-widths: a flank nearer than this to the peak tells nothing of where it is.
+    private const double FlankNeeded = 0.5;
+
+    internal static SearchMove? Consider(SearchState state)
+    {
+        if (state.Mixture is not { } mixture || state.Log.Used.Length < 4)
+            return null;
+        var peak = Math.Exp(mixture.LogPeak);
+        var width = peak * mixture.RelativeHalfWidth;
+        if (peak + FlankNeeded * width > state.Options.Largest.Picofarads)
+            return AtEnd(state, peak > state.Options.Largest.Picofarads, state.Options.Largest.Picofarads);
+        if (peak - FlankNeeded * width < state.Options.Smallest.Picofarads)
+            return AtEnd(state, peak < state.Options.Smallest.Picofarads, state.Options.Smallest.Picofarads);
+        return null;
+    }
+
+    private static SearchMove? AtEnd(SearchState state, bool beyond, double end)
+    {
+        if (!state.Log.Trace.Any(point => point.Used && Math.Abs(point.Reading.Capacitance.Picofarads - end) <= 0.01 * end))
+            return SearchMove.Read(end);
+        return SearchMove.Stop(beyond ? PeakStopReason.NoPeakInRange : PeakStopReason.PeakAtEdge);
+    }
+}

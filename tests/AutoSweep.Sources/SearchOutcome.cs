@@ -1,0 +1,15 @@
+using AutoSweep.Core.Peaks;
+
+namespace AutoSweep.Sources;
+
+/// <summary>A source, the answer to it, and how good that is.</summary>
+public sealed record SearchOutcome(RandomSource Source, PeakResult Result)
+{
+    /// <summary>The decibels lost at the answer; infinite where there is none.</summary>
+    public double LossDecibels => Result.Peak is { } peak ? Source.LossDecibels(peak.Picofarads) : double.PositiveInfinity;
+
+    /// <summary>Whether the truth lies outside peak ± 2.576 sd (99 % of a normal distribution); a failure states no interval.</summary>
+    public bool IsOutside =>
+        Result.Reason == PeakStopReason.BoundReached
+        && !(Math.Abs(Result.Peak!.Value.Picofarads - Source.Peak.Picofarads) <= 2.576 * Result.PeakSdPicofarads);
+}
