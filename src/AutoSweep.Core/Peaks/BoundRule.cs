@@ -1,3 +1,5 @@
+using AutoSweep.Core.Generator;
+
 namespace AutoSweep.Core.Peaks;
 
 /// <summary>Ends the search when the answer is good enough and does not hang on one law.</summary>
@@ -12,23 +14,30 @@ internal static class BoundRule
     private const int Fewest = 5;
     private const int FewestWhenTaught = 4;
 
+    // Two unknowns more: with five readings the general law could follow anything.
+    private const int FewestForGeneral = 7;
+
     // Odds of e^5 (150 to 1) gathered over the group.
     private const double TaughtLogOdds = 5;
 
     internal static SearchMove? Consider(SearchState state)
     {
-        if (state.Mixture is not { } mixture || state.Log.Used.Length < FewestFor(state.Prior) - 1)
+        if (state.Mixture is not { } mixture || state.Log.Used.Length < FewestFor(state.Prior, mixture) - 1)
             return null;
         var limit = state.Options.LossBoundDecibels;
         if (mixture.LossBoundDecibels < 4 * limit && MissingFlank(state, mixture) is { } side)
             return SearchMove.Read(Math.Exp(mixture.LogPeak) * (1 + side * Wanted * mixture.RelativeHalfWidth));
-        return mixture.LossBoundDecibels < limit && !mixture.Misfits && state.Log.Used.Length >= FewestFor(state.Prior)
+        return mixture.LossBoundDecibels < limit && !mixture.Misfits && state.Log.Used.Length >= FewestFor(state.Prior, mixture)
             ? SearchMove.Stop(PeakStopReason.BoundReached)
             : null;
     }
 
-    private static int FewestFor(PeakPrior prior) =>
-        Math.Abs(prior.LogOddsSeriesOverShunt) >= TaughtLogOdds && prior.LogOddsGeneral <= -2 ? FewestWhenTaught : Fewest;
+    private static int FewestFor(PeakPrior prior, LawMixture mixture)
+    {
+        if (mixture.Best.Law == ResponseLaw.General)
+            return FewestForGeneral;
+        return Math.Abs(prior.LogOddsSeriesOverShunt) >= TaughtLogOdds && prior.LogOddsGeneral <= -2 ? FewestWhenTaught : Fewest;
+    }
 
     private static int? MissingFlank(SearchState state, LawMixture mixture)
     {

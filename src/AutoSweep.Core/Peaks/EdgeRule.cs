@@ -13,16 +13,25 @@ internal static class EdgeRule
         var peak = Math.Exp(mixture.LogPeak);
         var width = peak * mixture.RelativeHalfWidth;
         if (peak + FlankNeeded * width > state.Options.Largest.Picofarads)
-            return AtEnd(state, peak > state.Options.Largest.Picofarads, state.Options.Largest.Picofarads);
+            return AtEnd(state, mixture, state.Options.Largest.Picofarads);
         if (peak - FlankNeeded * width < state.Options.Smallest.Picofarads)
-            return AtEnd(state, peak < state.Options.Smallest.Picofarads, state.Options.Smallest.Picofarads);
+            return AtEnd(state, mixture, state.Options.Smallest.Picofarads);
         return null;
     }
 
-    private static SearchMove? AtEnd(SearchState state, bool beyond, double end)
+    private static SearchMove? AtEnd(SearchState state, LawMixture mixture, double end)
     {
-        if (!state.Log.Trace.Any(point => point.Used && Math.Abs(point.Reading.Capacitance.Picofarads - end) <= 0.01 * end))
+        if (!state.Log.Trace.Any(point => point.Used && IsAt(end, point.Reading)))
             return SearchMove.Read(end);
-        return SearchMove.Stop(beyond ? PeakStopReason.NoPeakInRange : PeakStopReason.PeakAtEdge);
+        return SearchMove.Stop(IsSurelyInside(state, mixture) || !IsAt(end, state.Log.Loudest!) ? PeakStopReason.PeakAtEdge : PeakStopReason.NoPeakInRange);
+    }
+
+    private static bool IsAt(double end, PeakReading reading) => Math.Abs(reading.Capacitance.Picofarads - end) <= 0.01 * end;
+
+    private static bool IsSurelyInside(SearchState state, LawMixture mixture)
+    {
+        var margin = 2 * Math.Sqrt(mixture.LogPeakVariance);
+        return mixture.LogPeak + margin < Math.Log(state.Options.Largest.Picofarads)
+            && mixture.LogPeak - margin > Math.Log(state.Options.Smallest.Picofarads);
     }
 }

@@ -19,6 +19,7 @@ internal sealed class LawFit
         LogWeight = LogEvidence + LawOdds.LogWeight(prior, law);
         var peakScore = (LogPeak - Math.Log(prior.Expected.Picofarads)) / prior.LogSpread;
         var qScore = (_parameters[LawModel.LogQ] - Math.Log(prior.Q)) / prior.LogSpreadOfQ;
+        Strays = Math.Abs(peakScore) > 3;
         Misfit = fit.SumOfSquares - peakScore * peakScore - qScore * qScore;
     }
 
@@ -31,6 +32,9 @@ internal sealed class LawFit
 
     /// <summary>The sum of squares without the beliefs on peak and Q.</summary>
     internal double Misfit { get; }
+
+    /// <summary>Whether the peak lies where the belief beforehand hardly allowed it.</summary>
+    internal bool Strays { get; }
 
     internal double LogPeak => _parameters[LawModel.LogPeak];
 

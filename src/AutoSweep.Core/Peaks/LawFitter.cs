@@ -14,11 +14,11 @@ internal static class LawFitter
     // A second maximum e^-7 as probable as the first is not worth a fit.
     private const double WorthAFit = 7;
 
-    // Where nothing fits, stronger hum and every kind of trap are tried before a reading is suspected.
+    // Where nothing fits, or the peak strays from what was believed, weaker beliefs, stronger hum and every kind of trap are tried.
     internal static LawMixture Fit(PeakGrid grid, FitPoint[] points, PeakPrior prior, LawMixture? last)
     {
         var mixture = Fit(grid, points, prior, last, thorough: false);
-        return mixture.Fits.Count > 0 && mixture.Misfits ? Fit(grid, points, prior, mixture, thorough: true) : mixture;
+        return mixture.Fits.Count > 0 && (mixture.Misfits || mixture.Best.Strays) ? Fit(grid, points, Loosened(prior), mixture, thorough: true) : mixture;
     }
 
     private static LawMixture Fit(PeakGrid grid, FitPoint[] points, PeakPrior prior, LawMixture? last, bool thorough)
@@ -32,6 +32,9 @@ internal static class LawFitter
         }
         return new LawMixture(fits, points.Length);
     }
+
+    // An expected value that the readings contradict must not hold the fit back: within a factor of e, either way, is then believed.
+    private static PeakPrior Loosened(PeakPrior prior) => prior with { LogSpread = Math.Max(prior.LogSpread, 1), LogSpreadOfQ = Math.Max(prior.LogSpreadOfQ, 0.8) };
 
     private static IEnumerable<double[]> Starts(PeakGrid grid, ResponseLaw law, LawMixture? last, bool thorough)
     {

@@ -42,7 +42,7 @@ internal sealed class LawMixture
     /// <summary>Whether even the best fit leaves more than chance explains (about one in ten thousand).</summary>
     internal bool Misfits => Misfit > FreeReadings + 4 * Math.Sqrt(2 * FreeReadings) + 8;
 
-    /// <summary>The 95 % bound on the level lost at the peak (handbook of the shunt law: 10·log10(1 + (error/half-width)²)).</summary>
+    /// <summary>The 95 % bound on the level lost at the peak (shunt law: 10·log10(1 + (error/half-width)²)).</summary>
     internal double LossBoundDecibels => 10 * Math.Log10(1 + 1.96 * 1.96 * LogPeakVariance / (RelativeHalfWidth * RelativeHalfWidth));
 
     // Level, peak and Q take three of the readings; hum and drift come with their own beliefs.

@@ -15,7 +15,7 @@ internal static class MisfitRule
             return null;
         if (Suspect(state, mixture) is not { } suspect)
             return state.Log.Used.Length >= EnoughToGiveUp ? SearchMove.Stop(PeakStopReason.ModelDoesNotHold) : null;
-        return Resolve(state, suspect);
+        return SecondLook.At(state, suspect) ?? Consider(state);
     }
 
     private static int? Suspect(SearchState state, LawMixture mixture)
@@ -30,28 +30,5 @@ internal static class MisfitRule
                 best = (position, drop);
         }
         return best.Position;
-    }
-
-    private static SearchMove? Resolve(SearchState state, int suspect)
-    {
-        var reading = state.Log.Trace[suspect].Reading;
-        foreach (var position in state.Log.Used)
-        {
-            var other = state.Log.Trace[position].Reading;
-            if (position == suspect || Math.Abs(other.Capacitance.Picofarads - reading.Capacitance.Picofarads) > 0.002 * reading.Capacitance.Picofarads)
-                continue;
-            return Judge(state, suspect, Math.Abs(Math.Log(other.Level.Volts / reading.Level.Volts)) < 4 * Math.Sqrt(2) * state.Noise, position);
-        }
-        return SearchMove.Read(reading.Capacitance);
-    }
-
-    private static SearchMove? Judge(SearchState state, int suspect, bool agrees, int other)
-    {
-        state.Log.Confirm(other);
-        if (agrees)
-            state.Log.Confirm(suspect);
-        else
-            state.SetAside(suspect);
-        return Consider(state);
     }
 }

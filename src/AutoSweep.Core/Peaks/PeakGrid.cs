@@ -9,6 +9,7 @@ namespace AutoSweep.Core.Peaks;
 internal sealed class PeakGrid
 {
     private const int Peaks = 81;
+    // In standard deviations of the belief.
     private const double Reach = 3.2;
     private static readonly double[] Qs = [3.2, 4.5, 6.3, 8.9, 12.5, 17.5, 25, 35];
     private static readonly double[] Hums = [0, 0.0015];
@@ -32,7 +33,7 @@ internal sealed class PeakGrid
         _logPrior = new double[size];
         _sumResidual = new double[size];
         _sumSquare = new double[size];
-        _logPeaks = [.. Enumerable.Range(0, Peaks).Select(i => Math.Log(prior.Expected.Picofarads) + prior.LogSpread * Score(i))];
+        _logPeaks = [.. Enumerable.Range(0, Peaks).Select(i => Math.Log(prior.Expected.Picofarads) + Spread(prior) * Score(i))];
         _picofarads = [.. _logPeaks.Select(Math.Exp)];
         for (var k = 0; k < size; k++)
             _logPrior[k] = LogPrior(prior, k);
@@ -124,6 +125,9 @@ internal sealed class PeakGrid
         return 0.5 * Math.Log(numerator / (numerator + Q(k) * Q(k) * y * y) + Hum(k) + 1e-6);
     }
 
+    // A group may teach a narrow belief; its next output may still be the odd one.
+    private static double Spread(PeakPrior prior) => Math.Max(prior.LogSpread, 0.2);
+
     private static double Score(int i) => Reach * (2.0 * i / (Peaks - 1) - 1);
 
     private static double Q(int k) => Qs[k / Peaks % Qs.Length];
@@ -134,8 +138,10 @@ internal sealed class PeakGrid
 
     private static double LogPrior(PeakPrior prior, int k)
     {
-        var score = Score(k % Peaks);
+        var away = Spread(prior) * Score(k % Peaks);
+        var near = Math.Exp(-0.5 * Math.Pow(away / prior.LogSpread, 2)) / prior.LogSpread;
+        var far = Math.Exp(-0.5 * Math.Pow(away / Spread(prior), 2)) / Spread(prior);
         var qScore = Math.Log(Q(k) / prior.Q) / prior.LogSpreadOfQ;
-        return -0.5 * (score * score + qScore * qScore) + LawOdds.LogWeight(prior, Law(k)) - (Law(k) == ResponseLaw.General ? Math.Log(4) : 0);
+        return Math.Log(0.9 * near + 0.1 * far) - 0.5 * qScore * qScore + LawOdds.LogWeight(prior, Law(k)) - (Law(k) == ResponseLaw.General ? Math.Log(4) : 0);
     }
 }

@@ -25,5 +25,6 @@ public sealed record PeakPrior
     public double LogOddsSeriesOverShunt { get; init; }
 
     /// <summary>Natural-logarithm odds that neither law holds over the better of the two.</summary>
+    /// <value>Default −1.2: about one output in five or six.</value>
     public double LogOddsGeneral { get; init; } = -1.2;
 }

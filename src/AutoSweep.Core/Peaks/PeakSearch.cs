@@ -15,8 +15,9 @@ public sealed class PeakSearch
     [
         LevelRule.Consider,
         FlatRule.Consider,
-        MisfitRule.Consider,
         EdgeRule.Consider,
+        MisfitRule.Consider,
+        RareLawRule.Consider,
         BoundRule.Consider,
     ];
 
