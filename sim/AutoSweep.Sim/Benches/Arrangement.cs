@@ -12,6 +12,6 @@ internal enum Arrangement
     /// <summary>Coil and winding coupled; the level is taken across the capacitor on the winding.</summary>
     Coupled,
 
-    /// <summary>The level is taken at the tap between coil and winding, with the capacitor at the winding's end: a peak and a trap.</summary>
+    /// <summary>The level is taken between coil and winding, with the capacitor at the winding's end: a peak and a trap.</summary>
     Tapped,
 }

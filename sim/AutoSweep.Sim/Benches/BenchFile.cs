@@ -61,6 +61,7 @@ internal static class BenchFile
     private static string Rows(JsonArray array, int depth)
     {
         var indent = new string(' ', 2 * (depth + 1));
-        return "[\n" + string.Join(",\n", array.Select(item => indent + item!.ToJsonString(Strict))) + "\n" + new string(' ', 2 * depth) + "]";
+        var rows = array.Select(item => indent + item!.ToJsonString(Strict));
+        return "[\n" + string.Join(",\n", rows) + "\n" + new string(' ', 2 * depth) + "]";
     }
 }

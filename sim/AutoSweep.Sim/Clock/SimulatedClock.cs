@@ -2,18 +2,19 @@ namespace AutoSweep.Sim.Clock;
 
 /// <summary>The bench's clock: it starts at zero and runs a chosen number of times faster than real time.</summary>
 /// <remarks>
-/// At rate 60 a reading of 20 ms passes in a third of a real millisecond, less than a timer can wait. Such a wait ends at once and
-/// lifts the clock to its end; the clock then stands until real time has caught up, so it is never more than
-/// <see cref="FinestRealWait"/> ahead and never goes back. Physics is evaluated at the time that was waited for.
+/// At rate 60 a reading of 20 ms passes in a third of a real millisecond, less than a timer can wait. Such a wait is skipped: the
+/// clock jumps to its end and runs on from there. So the bench may be further on than the rate says, and never less: a worker
+/// that lets a detector settle by a clock of the same rate always gets the whole time. Physics is evaluated at the time waited for.
 /// </remarks>
 internal sealed class SimulatedClock : TimeProvider
 {
     /// <summary>What an operating system's timer can be trusted to wait: .NET timers count whole milliseconds.</summary>
     public static readonly TimeSpan FinestRealWait = TimeSpan.FromMilliseconds(1);
 
+    private readonly Lock gate = new();
     private readonly TimeProvider real;
     private readonly long start;
-    private long floorTicks;
+    private long skippedTicks;
 
     public SimulatedClock(double rate, TimeProvider? real = null)
     {
@@ -26,11 +27,9 @@ internal sealed class SimulatedClock : TimeProvider
     public double Rate { get; }
 
     /// <summary>Simulated time since the start.</summary>
-    public TimeSpan Now => TimeSpan.FromTicks(Math.Max(Scaled.Ticks, Interlocked.Read(ref floorTicks)));
+    public TimeSpan Now => (real.GetElapsedTime(start) * Rate) + TimeSpan.FromTicks(Interlocked.Read(ref skippedTicks));
 
     public override long TimestampFrequency => TimeSpan.TicksPerSecond;
-
-    private TimeSpan Scaled => real.GetElapsedTime(start) * Rate;
 
     public override long GetTimestamp() => Now.Ticks;
 
@@ -45,17 +44,20 @@ internal sealed class SimulatedClock : TimeProvider
         cancellationToken.ThrowIfCancellationRequested();
         for (var wait = RealWait(time); wait >= FinestRealWait; wait = RealWait(time))
             await Task.Delay(wait, real, cancellationToken);
-        Lift(time);
+        SkipTo(time);
     }
 
-    private TimeSpan RealWait(TimeSpan time) => (time - Scaled) / Rate;
+    private TimeSpan RealWait(TimeSpan time) => (time - Now) / Rate;
 
     private TimeSpan InRealTime(TimeSpan simulated) =>
         simulated == Timeout.InfiniteTimeSpan || simulated == TimeSpan.Zero ? simulated : simulated / Rate;
 
-    private void Lift(TimeSpan time)
+    private void SkipTo(TimeSpan time)
     {
-        for (var seen = Interlocked.Read(ref floorTicks); seen < time.Ticks; seen = Interlocked.Read(ref floorTicks))
-            Interlocked.CompareExchange(ref floorTicks, time.Ticks, seen);
+        lock (gate)
+        {
+            var rest = time - Now;
+            if (rest > TimeSpan.Zero) Interlocked.Add(ref skippedTicks, rest.Ticks);
+        }
     }
 }

@@ -15,7 +15,11 @@ internal static class MakeCommand
         var seed = new Option<int>("--seed") { Description = "The same seed makes the same bench.", Required = true };
         var output = new Option<string>("--out") { Description = "The bench file to write.", Required = true };
         var about = new Option<string?>("--about") { Description = "A sentence on what the bench is for." };
-        var gain = new Option<double>("--gain") { Description = "Gain of the front-end amplifier; 1 is none.", DefaultValueFactory = _ => 20 };
+        var gain = new Option<double>("--gain")
+        {
+            Description = "Gain of the front-end amplifier; 1 is none.",
+            DefaultValueFactory = _ => 20,
+        };
         var spread = new Option<double>("--spread")
         {
             Description = "How far peaks may lie off the profile's capacitance, in per cent.",

@@ -26,7 +26,10 @@ internal static class ServeCommand
         {
             if (result.GetValue(rate) is not (> 0 and <= 1e6)) result.AddError("--clock-rate: expected a number above 0, at most 1000000.");
         });
-        var command = new Command("serve", "Serves a simulated bench until standard input closes.") { bench, rate, seed, hands, port, fixture, events };
+        var command = new Command("serve", "Serves a simulated bench until standard input closes.")
+        {
+            bench, rate, seed, hands, port, fixture, events,
+        };
         command.SetAction((parsed, cancellationToken) => RunAsync(
             new ServeOptions
             {

@@ -47,7 +47,8 @@ internal sealed class BenchMaker
     }
 
     private OutputDefinition Output(
-        GeneratorOutput output, Dictionary<int, Arrangement> arrangements, Dictionary<string, FilterFamily> families, FrontEndDefinition frontEnd)
+        GeneratorOutput output, Dictionary<int, Arrangement> arrangements, Dictionary<string, FilterFamily> families,
+        FrontEndDefinition frontEnd)
     {
         var level = (output.ExpectedMillivolts ?? Between(3.5, 9)) * Math.Pow(10, Between(-1.5, 1.5) / 20);
         var drawn = new OutputDefinition

@@ -25,7 +25,8 @@ internal static class SettingCommands
         AddNumber(table, meter, "[SENSe:]FREQuency:APERture", Gate, s => s.GateSeconds,
             (s, value) => s with { GateSeconds = MeterSettings.Apertures.First(gate => gate >= value) });
         AddSwitch(table, meter, "[SENSe:]VOLTage:AC:RANGe:AUTO", s => s.AutoRange, (s, on) => s with { AutoRange = on });
-        AddSwitch(table, meter, "[SENSe:]FREQuency:VOLTage:RANGe:AUTO", s => s.FrequencyAutoRange, (s, on) => s with { FrequencyAutoRange = on });
+        AddSwitch(table, meter, "[SENSe:]FREQuency:VOLTage:RANGe:AUTO", s => s.FrequencyAutoRange,
+            (s, on) => s with { FrequencyAutoRange = on });
         AddTrigger(table, meter);
     }
 

@@ -27,7 +27,7 @@ internal sealed class BilinearResponse
 
     public double Level(double farads) => ((a + (b * farads)) / (1 + (g * farads))).Magnitude;
 
-    /// <summary>The loudest place at a capacitance above zero, with its half-power points; none where the level has no such maximum.</summary>
+    /// <summary>The loudest place above zero, with its half-power points; none where the level has no such maximum.</summary>
     public ResponsePeak? Peak()
     {
         // N = n0 + n1 C + n2 C^2 over D = 1 + d1 C + d2 C^2; the extrema are the roots of N'D - ND', whose cubic terms cancel.

@@ -33,7 +33,8 @@ internal sealed class GeneratorModel
     /// <summary>The wheels behind a terminal: its own, or another's where two terminals are swapped.</summary>
     public int WiredTo(int terminal)
     {
-        var fault = bench.Faults.FirstOrDefault(fault => fault.Kind == FaultKind.Swapped && (fault.Output == terminal || fault.Partner == terminal));
+        var fault = bench.Faults.FirstOrDefault(fault =>
+            fault.Kind == FaultKind.Swapped && (fault.Output == terminal || fault.Partner == terminal));
         return fault is null ? terminal : fault.Output == terminal ? fault.Partner!.Value : fault.Output;
     }
 

@@ -4,7 +4,9 @@ using MathNet.Numerics.Distributions;
 namespace AutoSweep.Sim.Physics;
 
 /// <summary>The mains frequency over time: a slow random walk that is drawn back to its mean (Ornstein-Uhlenbeck).</summary>
-/// <remarks>Drawn on a fixed grid, so that the course of a seed does not depend on when it is asked for. Not for two threads at once.</remarks>
+/// <remarks>
+/// Drawn on a fixed grid, so that the course of a seed does not depend on when it is asked for. Not for two threads at once.
+/// </remarks>
 internal sealed class MainsWander
 {
     private const double GridSeconds = 0.5;

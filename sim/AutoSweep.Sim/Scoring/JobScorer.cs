@@ -65,6 +65,7 @@ internal sealed class JobScorer(BenchDefinition bench, GeneratorProfile profile)
     private static bool Says(string flags, FaultKind kind)
     {
         var letters = new string([.. flags.Where(char.IsAsciiLetter)]);
-        return (kind == FaultKind.Swapped ? SwappedWords : [kind.ToString()]).Any(word => letters.Contains(word, StringComparison.OrdinalIgnoreCase));
+        return (kind == FaultKind.Swapped ? SwappedWords : [kind.ToString()])
+            .Any(word => letters.Contains(word, StringComparison.OrdinalIgnoreCase));
     }
 }

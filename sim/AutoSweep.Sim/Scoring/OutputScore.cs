@@ -10,4 +10,5 @@ namespace AutoSweep.Sim.Scoring;
 /// <param name="Readings">Readings taken.</param>
 /// <param name="Good">Whether it is there once and within the limit.</param>
 internal sealed record OutputScore(
-    int Output, int Times, double TruePicofarads, double FoundPicofarads, double ErrorInHalfWidths, double LossDecibels, int Readings, bool Good);
+    int Output, int Times, double TruePicofarads, double FoundPicofarads, double ErrorInHalfWidths, double LossDecibels,
+    int Readings, bool Good);

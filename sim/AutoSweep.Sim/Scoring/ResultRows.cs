@@ -24,10 +24,12 @@ internal static class ResultRows
             foreach (var row in reader) rows.Add(read(row));
             return rows;
         }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or FormatException or KeyNotFoundException or ArgumentException)
+        catch (Exception fault) when (
+            fault is IOException or UnauthorizedAccessException or FormatException or KeyNotFoundException or ArgumentException)
         {
             throw new BenchFaultException(
-                BenchFault.BadFile, $"{path}: {fault.Message}", "a results file of a job", "Give the job's own sweeps.csv and survey.csv.", fault);
+                BenchFault.BadFile, $"{path}: {fault.Message}", "a results file of a job",
+                "Give the job's own sweeps.csv and survey.csv.", fault);
         }
     }
 
@@ -36,5 +38,6 @@ internal static class ResultRows
         ? double.Parse(text, NumberStyles.Float, CultureInfo.InvariantCulture)
         : double.NaN;
 
-    private static int Whole(SepReader.Row row, string column) => int.Parse(row[column].Span, NumberStyles.Integer, CultureInfo.InvariantCulture);
+    private static int Whole(SepReader.Row row, string column) =>
+        int.Parse(row[column].Span, NumberStyles.Integer, CultureInfo.InvariantCulture);
 }

@@ -51,7 +51,8 @@ public class ShippedBenchTests
                 output.Source.EmfMillivolts * network.Transfer(hertz, picofarads * 1e-12, bench.Fixture.LossTangent).Magnitude;
             var (peak, width) = (truth.Picofarads, truth.HalfWidthPicofarads);
             Assert.Equal(truth.Millivolts, Level(peak), 1e-4);
-            Assert.True(Level(peak - (0.02 * width)) < Level(peak) && Level(peak + (0.02 * width)) < Level(peak), $"{name} {output.Number}");
+            Assert.True(Level(peak - (0.02 * width)) < Level(peak), $"{name} {output.Number}, below");
+            Assert.True(Level(peak + (0.02 * width)) < Level(peak), $"{name} {output.Number}, above");
             var half = truth.Millivolts / Math.Sqrt(2);
             var upper = Crossing(picofarads => Level(picofarads) - half, peak, peak + (3 * width));
             var lower = Crossing(picofarads => half - Level(picofarads), Math.Max(peak - (3 * width), 0), peak);

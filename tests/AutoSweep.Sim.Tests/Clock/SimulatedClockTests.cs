@@ -27,14 +27,22 @@ public class SimulatedClockTests
     }
 
     [Fact]
-    public async Task Short_waits_do_not_run_away_from_real_time()
+    public async Task After_a_skipped_wait_the_clock_runs_on_from_there()
     {
         var clock = new SimulatedClock(60, real);
         await clock.WaitUntilAsync(TimeSpan.FromMilliseconds(50), CancellationToken.None);
-        var second = clock.WaitUntilAsync(TimeSpan.FromMilliseconds(100), CancellationToken.None);
-        Assert.False(second.IsCompleted);
         real.Advance(TimeSpan.FromMilliseconds(2));
-        await second;
+        Assert.Equal(170, clock.Now.TotalMilliseconds, 1e-3);
+    }
+
+    [Fact]
+    public async Task A_wait_that_a_timer_can_hold_takes_real_time()
+    {
+        var clock = new SimulatedClock(60, real);
+        var waiting = clock.WaitUntilAsync(TimeSpan.FromMilliseconds(100), CancellationToken.None);
+        Assert.False(waiting.IsCompleted);
+        real.Advance(TimeSpan.FromMilliseconds(2));
+        await waiting;
         Assert.Equal(120, clock.Now.TotalMilliseconds, 1e-3);
     }
 

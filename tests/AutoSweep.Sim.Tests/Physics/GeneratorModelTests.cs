@@ -23,7 +23,8 @@ public class GeneratorModelTests
         var bench = TestBench.Small();
         var model = Model(bench);
         var number = bench.Outputs.First(output => output.Filter is { Arrangement: Arrangement.Series }).Number;
-        var peaks = new[] { 60, 60.12 }.Select(mains => model.Network(number).Response(model.ToneHertz(number, mains), 0).Peak()!.Value.Farads).ToList();
+        var peaks = new[] { 60, 60.12 }
+            .Select(mains => model.Network(number).Response(model.ToneHertz(number, mains), 0).Peak()!.Value.Farads).ToList();
 
         // +0.2 % of mains is 0.4 % less capacitance (trade data, computed from C = 1/(w^2 L)).
         Assert.Equal(Math.Pow(1.002, -2), peaks[1] / peaks[0], 1e-5);
@@ -63,7 +64,8 @@ public class GeneratorModelTests
         var model = new GeneratorModel(demo, Core.Generator.GeneratorProfileLibrary.Open(demo.Profile));
         var series = demo.Outputs.First(output => output is { Crosstalk: not null, Filter.Arrangement: Arrangement.Series });
         var leak = series.Crosstalk!.Percent / 100 * model.Output(series.Crosstalk.FromOutput).Source.EmfMillivolts * 1e-3;
-        var heard = model.At(series.Number, demo.Truth.Outputs.Single(truth => truth.Output == series.Number).Peak!.Picofarads * 1e-12, 0, Nominal);
+        var peak = demo.Truth.Outputs.Single(truth => truth.Output == series.Number).Peak!;
+        var heard = model.At(series.Number, peak.Picofarads * 1e-12, 0, Nominal);
         Assert.InRange(heard.CrosstalkVolts, 1e-12, 0.2 * leak);
     }
 

@@ -15,7 +15,8 @@ public class ScoreCommandTests
     {
         using var folder = new TemporaryFolder();
         var sweeps = folder.Write("sweeps.csv", Header + string.Concat(Rows()));
-        var survey = folder.Write("survey.csv", "output,expected_hz,tone_hz,level_mv,noise_mv,flags\n1,1,1,4,0.01,\n2,1,,,,\"dead, hum only\"\n");
+        var survey = folder.Write(
+            "survey.csv", "output,expected_hz,tone_hz,level_mv,noise_mv,flags\n1,1,1,4,0.01,\n2,1,,,,\"dead, hum only\"\n");
         var (code, output, _) = await SimProgram.RunAsync("score", "--bench", "small", "--sweeps", sweeps, "--survey", survey, "--json");
         Assert.Equal(0, code);
         var score = JsonDocument.Parse(output).RootElement;

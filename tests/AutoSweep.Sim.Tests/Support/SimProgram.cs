@@ -11,7 +11,8 @@ internal static class SimProgram
         {
             RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true,
         };
-        foreach (var argument in arguments.Prepend(Path.Combine(AppContext.BaseDirectory, "autosweep-sim.dll"))) start.ArgumentList.Add(argument);
+        var program = Path.Combine(AppContext.BaseDirectory, "autosweep-sim.dll");
+        foreach (var argument in arguments.Prepend(program)) start.ArgumentList.Add(argument);
         return Process.Start(start)!;
     }
 
