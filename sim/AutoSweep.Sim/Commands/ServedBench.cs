@@ -20,6 +20,8 @@ internal sealed class ServedBench : IDisposable
     };
 
     private readonly ServeOptions options;
+    private readonly BenchDefinition bench;
+    private readonly GeneratorProfile profile;
     private readonly MeterInstrument meter;
     private readonly TcpPort meterPort;
     private readonly TcpPort? fixturePort;
@@ -34,10 +36,11 @@ internal sealed class ServedBench : IDisposable
         (this.options, this.output) = (options, TextWriter.Synchronized(output));
         var path = BenchLocator.Bench(options.Bench);
         var read = BenchFile.Read(path);
-        var bench = read with { Seed = options.Seed ?? read.Seed };
-        var profile = BenchLocator.Profile(bench.Profile, Path.GetDirectoryName(path)!);
+        bench = read with { Seed = options.Seed ?? read.Seed };
+        var profilePath = BenchLocator.Profile(bench.Profile, Path.GetDirectoryName(path)!);
+        profile = GeneratorProfileFile.Read(profilePath);
         clock = new(options.ClockRate);
-        var simulated = new SimulatedBench(bench, GeneratorProfileFile.Read(profile), clock);
+        var simulated = new SimulatedBench(bench, profile, clock);
         meter = new MeterInstrument(bench.Meter, simulated);
         fixture = new(bench.Fixture, simulated);
         meterPort = new(meter, bench.Meter.Wire, clock, options.MeterPort);
@@ -47,7 +50,7 @@ internal sealed class ServedBench : IDisposable
         meter.Beeped += ear.Hear;
         meterPort.Clients += ear.ClientsChanged;
         hands = new(bench.Hands, simulated, ear, Tell, bench.Seed + 2);
-        Ready = new(meterPort.Resource, FixtureResource, BenchFile.CalibrationPath(path), profile, options.ClockRate);
+        Ready = new(meterPort.Resource, FixtureResource, BenchFile.CalibrationPath(path), profilePath, options.ClockRate);
     }
 
     public ReadyLine Ready { get; }
@@ -57,6 +60,7 @@ internal sealed class ServedBench : IDisposable
     /// <summary>Says that all is ready, then serves until it is cancelled.</summary>
     public async Task RunAsync(CancellationToken cancellationToken)
     {
+        await Rehearsal.RunAsync(bench, profile);
         await output.WriteLineAsync(JsonSerializer.Serialize(Ready, Lines));
         await output.FlushAsync(cancellationToken);
         var ended = await Task.WhenAny(

@@ -8,10 +8,12 @@ namespace AutoSweep.Sim.Tests.Benches;
 /// <summary>The benches in sim/benches: made again they come out the same, and their truths hold.</summary>
 public class ShippedBenchTests
 {
-    public static TheoryData<string> Names => ["demo", "small", "no-amplifier", "classic-60"];
+    public static TheoryData<string> Names => [.. Shipped];
+
+    internal static string[] Shipped => ["demo", "small", "no-amplifier", "classic-60"];
 
     /// <summary>The commands that made them, as docs/simulated-bench.md lists them.</summary>
-    private static string[] Order(string name) => name switch
+    internal static string[] Order(string name) => name switch
     {
         "demo" => ["--profile", "invented-quillmark-93-60hz", "--seed", "20261", "--coupled", "4", "--tapped", "3", "--trouble"],
         "small" => ["--profile", "invented-smallbench-14-60hz", "--seed", "7"],
