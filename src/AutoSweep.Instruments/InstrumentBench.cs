@@ -40,7 +40,8 @@ public static class InstrumentBench
         var log = options.LoggerFactory.CreateLogger<ScpiRelayFixture>();
         return await OpenAsync(
             resource, SerialSettings.Fixture, new() { Exchange = options.Exchange ?? new() }, options,
-            async session => await ScpiRelayFixture.OpenAsync(session, calibration, options.FixtureWatchdog, options.Time, log, cancellationToken),
+            async session => await ScpiRelayFixture.OpenAsync(session, calibration, options.FixtureWatchdog, options.Time, log,
+                cancellationToken),
             cancellationToken);
     }
 

@@ -30,7 +30,8 @@ public sealed class EveryDriverTests
     [MemberData(nameof(DriverFolders.Names), MemberType = typeof(DriverFolders))]
     public void The_sessions_show_an_overload_and_a_count(string driver)
     {
-        var steps = Directory.EnumerateFiles(Path.Combine(DriverFolders.FolderOf(driver), "sessions"), "*.txt").SelectMany(SessionFile.Read).ToArray();
+        var sessions = Directory.EnumerateFiles(Path.Combine(DriverFolders.FolderOf(driver), "sessions"), "*.txt");
+        var steps = sessions.SelectMany(SessionFile.Read).ToArray();
         Assert.Contains(steps, step => step.Call is ["read"] && step.Outcome == "overload");
         Assert.Contains(steps, step => step.Call is ["count"] && step.Outcome?.StartsWith("value", StringComparison.Ordinal) == true);
     }
@@ -53,7 +54,8 @@ public sealed class EveryDriverTests
     {
         var read = DriverLibrary.BesideProgram.Read(driver);
         await using var link = new TalkingMeter(read) { Errors = ["-222,\"Data out of range\"", "-410,\"Query INTERRUPTED\""] };
-        await using var session = new ScpiSession(link, MeterSessionOptions.Of(read, new() { QueryTimeout = TimeSpan.FromHours(2) }), new InstantTime(), NullLogger.Instance);
+        await using var session = new ScpiSession(link, MeterSessionOptions.Of(read, new() { QueryTimeout = TimeSpan.FromHours(2) }),
+            new InstantTime(), NullLogger.Instance);
         await using var meter = await ScpiLevelMeter.OpenAsync(session, read, new InstantTime(), NullLogger.Instance, default);
         Assert.Empty(link.Errors);
     }
@@ -62,9 +64,11 @@ public sealed class EveryDriverTests
     [MemberData(nameof(DriverFolders.Names), MemberType = typeof(DriverFolders))]
     public void The_page_on_drivers_lists_it_with_the_settling_times_of_its_file(string driver)
     {
-        var row = File.ReadLines(DriverFolders.InRepository("docs/drivers.md")).Single(line => line.StartsWith($"| `{driver}` |", StringComparison.Ordinal));
+        var page = File.ReadLines(DriverFolders.InRepository("docs/drivers.md"));
+        var row = page.Single(line => line.StartsWith($"| `{driver}` |", StringComparison.Ordinal));
         Assert.All(DriverLibrary.BesideProgram.Read(driver).Level.Bandwidths, bandwidth =>
-            Assert.Contains(FormattableString.Invariant($"{bandwidth.SettleSeconds} s ({bandwidth.Hertz} Hz)"), row, StringComparison.Ordinal));
+            Assert.Contains(FormattableString.Invariant($"{bandwidth.SettleSeconds} s ({bandwidth.Hertz} Hz)"), row,
+                StringComparison.Ordinal));
     }
 
     [Fact]
@@ -73,12 +77,14 @@ public sealed class EveryDriverTests
         var file = DriverFolders.InRepository("drivers/driver.schema.json");
         var made = Path.Combine(AppContext.BaseDirectory, "driver.schema.json");
         File.WriteAllText(made, DriverSchema.Text);
-        Assert.True(File.Exists(file) && File.ReadAllText(file) == DriverSchema.Text, $"The schema changed; if that is meant: cp {made} {file}");
+        Assert.True(
+            File.Exists(file) && File.ReadAllText(file) == DriverSchema.Text, $"The schema changed; if that is meant: cp {made} {file}");
     }
 
     private static IEnumerable<string> CommandsOf(MeterDriver driver) =>
     [
-        .. driver.Link.SerialSetUp.Concat(driver.SetUp).Concat(driver.Level.SetUp).Concat(driver.Frequency.SetUp).Select(command => command.Command),
+        .. from command in (DriverCommand[])[.. driver.Link.SerialSetUp, .. driver.SetUp, .. driver.Level.SetUp, .. driver.Frequency.SetUp]
+           select command.Command,
         driver.Level.Read,
         driver.Frequency.Read,
         .. driver.TearDown,

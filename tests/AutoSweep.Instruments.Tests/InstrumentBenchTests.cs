@@ -16,7 +16,7 @@ public sealed class InstrumentBenchTests : IDisposable
     {
         Write(Path.Combine(_folder.CreateSubdirectory("small").FullName, "driver.json"), Drivers.Small with
         {
-            Level = Drivers.Small.Level with { Bandwidths = [new() { Hertz = 20, FromToneHertz = 20, SettleSeconds = 0, Source = "test" }] },
+            Level = Drivers.Small.Level with { Bandwidths = [Drivers.Small.Level.Bandwidths[0] with { SettleSeconds = 0 }] },
         });
         Write(CalibrationFile, Calibrations.Ideal);
     }
@@ -68,8 +68,10 @@ public sealed class InstrumentBenchTests : IDisposable
     public async Task A_meter_that_answers_nothing_is_a_fault_and_the_link_is_closed()
     {
         await using var server = new TcpInstrument(_ => null);
-        var options = Options with { Exchange = new() { QueryTimeout = TimeSpan.FromMilliseconds(60), Retries = 1, QuietTime = TimeSpan.FromMilliseconds(60) } };
-        var fault = await Assert.ThrowsAsync<BenchFaultException>(() => InstrumentBench.OpenMeterAsync(server.Resource, "small", options, default));
+        var soon = TimeSpan.FromMilliseconds(60);
+        var options = Options with { Exchange = new() { QueryTimeout = soon, Retries = 1, QuietTime = soon } };
+        var fault = await Assert.ThrowsAsync<BenchFaultException>(() =>
+            InstrumentBench.OpenMeterAsync(server.Resource, "small", options, default));
         Assert.Equal(BenchFault.NoAnswer, fault.Kind);
         Assert.Contains(server.Resource, fault.Found, StringComparison.Ordinal);
     }
@@ -79,5 +81,6 @@ public sealed class InstrumentBenchTests : IDisposable
         Assert.Equal(BenchFault.BadFile, (await Assert.ThrowsAsync<BenchFaultException>(() =>
             InstrumentBench.OpenMeterAsync("TCPIP::127.0.0.1::1::SOCKET", "none", Options, default))).Kind);
 
-    private static void Write<T>(string path, T value) => File.WriteAllText(path, JsonSerializer.Serialize(value, StrictJsonOptions.Shared));
+    private static void Write<T>(string path, T value) =>
+        File.WriteAllText(path, JsonSerializer.Serialize(value, StrictJsonOptions.Shared));
 }

@@ -76,7 +76,8 @@ public sealed record FixtureCalibration
     private IEnumerable<JsonFieldFault> Serial()
     {
         if (string.IsNullOrWhiteSpace(FixtureSerial))
-            yield return new("fixtureSerial", "an empty text", "the serial number that the fixture gives", "Write the serial number from the box.");
+            yield return new("fixtureSerial", "an empty text", "the serial number that the fixture gives",
+                "Write the serial number from the box.");
     }
 
     private IEnumerable<JsonFieldFault> Count()
@@ -85,7 +86,8 @@ public sealed record FixtureCalibration
             yield return new("relaysPicofarads", $"{RelaysPicofarads.Count} numbers", $"one number a relay, 1 to {MostRelays} of them",
                 "Write what each relay measured, relay 1 first.");
         if (RelayStandardUncertaintiesPicofarads is { } uncertainties && uncertainties.Count != RelaysPicofarads.Count)
-            yield return new("relayStandardUncertaintiesPicofarads", $"{uncertainties.Count} numbers", $"{RelaysPicofarads.Count} numbers, one a relay",
+            yield return new("relayStandardUncertaintiesPicofarads", $"{uncertainties.Count} numbers",
+                $"{RelaysPicofarads.Count} numbers, one a relay",
                 "Write one for each relay, or leave the field out.");
     }
 

@@ -30,7 +30,8 @@ internal static class FixtureCheck
                 "Switch the fixture off and on. If it stays, look the code up in the fixture's papers: a coil or its driver is broken.");
     }
 
-    private static BenchFaultException OtherFixture(ScpiSession session, InstrumentIdentity identity, FixtureCalibration calibration) => new(
+    private static BenchFaultException OtherFixture(ScpiSession session, InstrumentIdentity identity, FixtureCalibration calibration) =>
+        new(
         BenchFault.WrongCalibration,
         $"the fixture at {session.Resource} has the serial number {identity.Serial}",
         $"the serial number {calibration.FixtureSerial}, whose relays the calibration file lists",

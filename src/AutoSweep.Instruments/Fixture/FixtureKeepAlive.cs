@@ -5,7 +5,8 @@ using Microsoft.Extensions.Logging;
 namespace AutoSweep.Instruments.Fixture;
 
 /// <summary>Keeps an idle fixture's watchdog fed.</summary>
-/// <remarks>Any message feeds it; a query is sent so that a dead line shows. Three of them fit into the watchdog's time, so one may be lost.</remarks>
+/// <remarks>Any message feeds it; a query is sent so that a dead line shows. Three of them fit into the watchdog's time, so one may be
+/// lost.</remarks>
 internal sealed class FixtureKeepAlive : IAsyncDisposable
 {
     private readonly ScpiSession _session;

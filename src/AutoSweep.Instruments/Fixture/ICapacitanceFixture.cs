@@ -17,7 +17,8 @@ public interface ICapacitanceFixture : IAsyncDisposable
     /// <summary>Sets the combination whose calibrated total is nearest to the wanted one (then fewest relay operations), reads the
     /// relays back, and returns when the last one has stopped bouncing.</summary>
     /// <returns>The calibrated total now in circuit.</returns>
-    /// <exception cref="Core.BenchFaultException">The relays read back are not those that were set, or the fixture does not answer.</exception>
+    /// <exception cref="Core.BenchFaultException">The relays read back are not those that were set, or the fixture does not
+    /// answer.</exception>
     Task<Capacitance> SetAsync(Capacitance wanted, CancellationToken cancellationToken);
 
     /// <summary>Opens every relay. Used on every way out; safe to call twice.</summary>

@@ -4,7 +4,8 @@ using Microsoft.Extensions.Logging;
 
 namespace AutoSweep.Instruments.Fixture;
 
-/// <summary>Moves a fixture's relays and reads back what they did. A relay command is sent once; after trouble the state is read, not guessed.</summary>
+/// <summary>Moves a fixture's relays and reads back what they did. A relay command is sent once; after trouble the state is read, not
+/// guessed.</summary>
 internal sealed class RelaySwitch(ScpiSession session, ILogger log)
 {
     // docs/fixture-protocol.md: the fixture's own error number for an expired watchdog.
@@ -24,7 +25,8 @@ internal sealed class RelaySwitch(ScpiSession session, ILogger log)
         var errors = await session.DrainErrorsAsync(cancellationToken);
         if (!errors.Any(error => error.Number == WatchdogExpired))
             throw DoesNotFollow(wanted, found, errors);
-        log.LogWarning("{Resource}: the fixture's watchdog had opened every relay; setting {Wanted} again from {Found}", session.Resource, wanted, found);
+        log.LogWarning("{Resource}: the fixture's watchdog had opened every relay; setting {Wanted} again from {Found}", session.Resource,
+            wanted, found);
         if (await TryAsync(wanted, cancellationToken) is { } still)
             throw DoesNotFollow(wanted, still, await session.DrainErrorsAsync(cancellationToken));
     }

@@ -22,7 +22,8 @@ public sealed class ScpiRelayFixture : ICapacitanceFixture
     private FixtureKeepAlive? _keepAlive;
     private bool _closed;
 
-    private ScpiRelayFixture(ScpiSession session, InstrumentIdentity identity, FixtureCalibration calibration, TimeProvider time, ILogger log)
+    private ScpiRelayFixture(
+        ScpiSession session, InstrumentIdentity identity, FixtureCalibration calibration, TimeProvider time, ILogger log)
     {
         (_session, _time, _log, Identity) = (session, time, log, identity);
         _relays = new(session, log);
@@ -48,9 +49,15 @@ public sealed class ScpiRelayFixture : ICapacitanceFixture
     /// <param name="time">The clock behind every wait.</param>
     /// <param name="log">Takes errors that the fixture reports.</param>
     /// <param name="cancellationToken">Ends the attempt.</param>
-    /// <exception cref="BenchFaultException">Another fixture's calibration, a failed self-test, a relay that does not open, no answer.</exception>
+    /// <exception cref="BenchFaultException">Another fixture's calibration, a failed self-test, a relay that does not open, no
+    /// answer.</exception>
     public static async Task<ScpiRelayFixture> OpenAsync(
-        ScpiSession session, FixtureCalibration calibration, TimeSpan watchdog, TimeProvider time, ILogger log, CancellationToken cancellationToken)
+        ScpiSession session,
+        FixtureCalibration calibration,
+        TimeSpan watchdog,
+        TimeProvider time,
+        ILogger log,
+        CancellationToken cancellationToken)
     {
         var identity = await session.IdentifyAsync(cancellationToken);
         await FixtureCheck.CalibrationIsOfAsync(session, identity, calibration, cancellationToken);
@@ -59,7 +66,8 @@ public sealed class ScpiRelayFixture : ICapacitanceFixture
         await FixtureCheck.PassesSelfTestAsync(session, cancellationToken);
         await fixture._relays.OpenAllAsync(cancellationToken);
         await fixture.StartWatchdogAsync(watchdog, cancellationToken);
-        log.LogInformation("{Resource}: fixture {Identity}, {Smallest} to {Largest}", session.Resource, identity, fixture.Smallest, fixture.Largest);
+        log.LogInformation("{Resource}: fixture {Identity}, {Smallest} to {Largest}", session.Resource, identity, fixture.Smallest,
+            fixture.Largest);
         return fixture;
     }
 
@@ -134,7 +142,8 @@ public sealed class ScpiRelayFixture : ICapacitanceFixture
         }
         catch (Exception exception) when (exception is BenchFaultException or OperationCanceledException)
         {
-            _log.LogError("{Resource}: the relays could not be opened; the fixture's watchdog will do it. {Cause}", _session.Resource, exception.Message);
+            _log.LogError("{Resource}: the relays could not be opened; the fixture's watchdog will do it. {Cause}", _session.Resource,
+                exception.Message);
         }
     }
 }

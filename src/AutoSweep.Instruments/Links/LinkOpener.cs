@@ -2,7 +2,8 @@ using AutoSweep.Core;
 
 namespace AutoSweep.Instruments.Links;
 
-/// <summary>Opens the link that a resource name asks for. The type of the name is the key: a new kind of link is one registration.</summary>
+/// <summary>Opens the link that a resource name asks for. The type of the name is the key: a new kind of link is one
+/// registration.</summary>
 public sealed class LinkOpener
 {
     private readonly Dictionary<Type, Func<ResourceName, LinkSettings, CancellationToken, Task<ILink>>> _openers = [];

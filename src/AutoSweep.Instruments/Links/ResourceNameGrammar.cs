@@ -57,7 +57,8 @@ internal static class ResourceNameGrammar
             return new LanInstrumentResource(text, host, Device(text, parts));
         return parts.Length == 4 && Number(parts[2], 1, 65535) is { } port
             ? new SocketResource(text, host, port)
-            : throw Malformed(text, "TCPIP::host::port::SOCKET with a port from 1 to 65535", "Look the port up in the meter's manual; 5025 is the usual one.");
+            : throw Malformed(text, "TCPIP::host::port::SOCKET with a port from 1 to 65535",
+                "Look the port up in the meter's manual; 5025 is the usual one.");
     }
 
     private static string Device(string text, string[] parts)
@@ -88,7 +89,8 @@ internal static class ResourceNameGrammar
         var fields = Is(parts[^1], "INSTR") ? parts[..^1] : parts;
         return fields.Length is 4 or 5 && UsbNumber(fields[1]) is { } vendor && UsbNumber(fields[2]) is { } product && fields[3].Length > 0
             ? new(text, vendor, product, fields[3])
-            : throw Malformed(text, "USB::vendor::product::serial::INSTR, as in USB::0x1234::0x5678::A001::INSTR", "Look the numbers up with lsusb.");
+            : throw Malformed(text, "USB::vendor::product::serial::INSTR, as in USB::0x1234::0x5678::A001::INSTR",
+                "Look the numbers up with lsusb.");
     }
 
     private static GpibResource Gpib(string text, int board, string[] parts)
@@ -106,7 +108,9 @@ internal static class ResourceNameGrammar
     // A board number that is left out is 0.
     private static int? Number(string text, int lowest, int highest) => text.Length == 0 && lowest == 0
         ? 0
-        : int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number >= lowest && number <= highest ? number : null;
+        : int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number >= lowest && number <= highest
+            ? number
+            : null;
 
     private static bool Is(string part, string keyword) => part.Equals(keyword, StringComparison.OrdinalIgnoreCase);
 

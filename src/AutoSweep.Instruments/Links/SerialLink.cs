@@ -45,7 +45,8 @@ public sealed class SerialLink : ILink
             SerialPorts.SayReady(port);
             return new(resource, port);
         }
-        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException or InvalidOperationException)
+        catch (Exception exception)
+            when (exception is IOException or UnauthorizedAccessException or ArgumentException or InvalidOperationException)
         {
             port.Dispose();
             throw SerialPorts.NotReachable(resource, exception);
@@ -119,7 +120,8 @@ public sealed class SerialLink : ILink
                     _received.Writer.TryWrite(bytes);
             }
         }
-        catch (Exception exception) when (exception is IOException or InvalidOperationException or UnauthorizedAccessException or OperationCanceledException)
+        catch (Exception exception)
+            when (exception is IOException or InvalidOperationException or UnauthorizedAccessException or OperationCanceledException)
         {
             cause = exception;
         }

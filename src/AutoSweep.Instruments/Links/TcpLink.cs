@@ -95,7 +95,7 @@ public sealed class TcpLink : ILink
             : $"{resource.Host} port {resource.Port}: no answer to the connection",
         "an instrument that accepts a connection there",
         cause is SocketException { SocketErrorCode: SocketError.ConnectionRefused }
-            ? "Check the port number (5025 is the usual one) and that no other program is connected: many meters take one connection at a time."
+            ? "Check the port number (5025 is the usual one) and that no other program is connected: many meters take one at a time."
             : "Check that the instrument is on and on this network, and its address.",
         cause);
 }

@@ -18,7 +18,8 @@ internal static partial class DriverCheck
         if (driver.Name != folder)
             yield return new("name", $"\"{driver.Name}\"", $"the folder's name, \"{folder}\"", "Give both the same name.");
         if (driver.Identity.Count == 0)
-            yield return new("identity", "an empty list", "at least one pattern", "For any meter write [ { \"maker\": \"*\", \"model\": \"*\" } ].");
+            yield return new("identity", "an empty list", "at least one pattern",
+                "For any meter write [ { \"maker\": \"*\", \"model\": \"*\" } ].");
     }
 
     private static IEnumerable<JsonFieldFault> Command((string Path, string Text) command)
@@ -47,11 +48,15 @@ internal static partial class DriverCheck
     private static IEnumerable<JsonFieldFault> Level(DriverLevel level)
     {
         if (!Ascends(level.RangesVolts))
-            yield return new(Field("level", "rangesVolts"), "this list", "at least one range, above 0 V, in ascending order", "Sort the list.");
-        if (!Ascends([.. level.Bandwidths.Select(bandwidth => bandwidth.Hertz)]) || !Ascends([.. level.Bandwidths.Select(bandwidth => bandwidth.FromToneHertz)]))
-            yield return new(Field("level", "bandwidths"), "this list", "at least one bandwidth, hertz and fromToneHertz in ascending order", "Sort the list.");
+            yield return new(Field("level", "rangesVolts"), "this list", "at least one range, above 0 V, in ascending order",
+                "Sort the list.");
+        if (!Ascends([.. level.Bandwidths.Select(bandwidth => bandwidth.Hertz)])
+            || !Ascends([.. level.Bandwidths.Select(bandwidth => bandwidth.FromToneHertz)]))
+            yield return new(Field("level", "bandwidths"), "this list",
+                "at least one bandwidth, hertz and fromToneHertz in ascending order", "Sort the list.");
         foreach (var (index, _) in level.Bandwidths.Index().Where(bandwidth => string.IsNullOrWhiteSpace(bandwidth.Item.Source)))
-            yield return new(Field(Item(Field("level", "bandwidths"), index), "source"), "an empty text", "where the settling time is published", "Name the page or the measurement.");
+            yield return new(Field(Item(Field("level", "bandwidths"), index), "source"), "an empty text",
+                "where the settling time is published", "Name the page or the measurement.");
     }
 
     private static bool Ascends(IReadOnlyList<double> values) =>

@@ -31,7 +31,8 @@ internal sealed class DriverCommandSender(ScpiSession session, MeterDriver drive
         if (command.Required)
             throw Refused(message, errors);
         _leftOut.Add(command.Command);
-        log.LogWarning("{Resource}: the meter refuses {Message} ({Error}); it is left out from now on", session.Resource, message, errors[0]);
+        log.LogWarning("{Resource}: the meter refuses {Message} ({Error}); it is left out from now on", session.Resource, message,
+            errors[0]);
     }
 
     private BenchFaultException Refused(string message, IReadOnlyList<ScpiError> errors) => new(

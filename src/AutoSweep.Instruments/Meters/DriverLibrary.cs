@@ -21,7 +21,8 @@ public sealed record DriverLibrary(string Folder)
 
     /// <summary>Reads a driver.</summary>
     /// <param name="name">The name of its folder.</param>
-    /// <exception cref="BenchFaultException">There is none of this name (lists those there are), or its file is not in the format.</exception>
+    /// <exception cref="BenchFaultException">There is none of this name (lists those there are), or its file is not in the
+    /// format.</exception>
     public MeterDriver Read(string name)
     {
         if (!Names.Contains(name, StringComparer.Ordinal))

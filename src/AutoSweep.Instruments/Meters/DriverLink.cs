@@ -19,12 +19,13 @@ public sealed record DriverLink
 
     /// <summary>How long to wait after opening before the first message, in seconds.</summary>
     /// <value>Default 0. Serial adapters that reset the meter's interface need up to 2.</value>
-    [Description("How long to wait after opening before the first message, in seconds. Default 0. Serial adapters that reset the meter's interface need up to 2."), Range(0, 60)]
+    [Description("How long to wait after opening, in seconds. Default 0; adapters that reset the meter's interface need up to 2."),
+        Range(0, 60)]
     public double OpenSettleSeconds { get; init; }
 
     /// <summary>How long the meter may take to answer an ordinary query, in seconds.</summary>
     /// <value>Default 2 (VI_ATTR_TMO_VALUE's default, VPP-4.3).</value>
-    [Description("How long the meter may take to answer an ordinary query, in seconds. Default 2 (VI_ATTR_TMO_VALUE's default, VPP-4.3)."), Range(0.05, 60)]
+    [Description("How long the meter may take to answer an ordinary query, in seconds. Default 2 ."), Range(0.05, 60)]
     public double QueryTimeoutSeconds { get; init; } = 2;
 
     /// <summary>The settings of its serial port.</summary>

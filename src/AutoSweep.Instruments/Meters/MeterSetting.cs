@@ -5,7 +5,8 @@ namespace AutoSweep.Instruments.Meters;
 /// <summary>What fills a driver command's placeholders.</summary>
 internal sealed record MeterSetting(double RangeVolts, DriverBandwidth Bandwidth, double ApertureSeconds)
 {
-    /// <summary>The setting for a level and a tone: the smallest range that holds the one, the fastest bandwidth that passes the other.</summary>
+    /// <summary>The setting for a level and a tone: the smallest range that holds the one, the fastest bandwidth that passes the
+    /// other.</summary>
     public static MeterSetting For(MeterDriver driver, double largestVolts, double lowestHertz)
     {
         var ranges = driver.Level.RangesVolts;

@@ -42,7 +42,9 @@ public sealed class ChannelList
     }
 
     private static int? Channel(string text) =>
-        int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number is >= 1 and <= HighestChannel ? number : null;
+        int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number is >= 1 and <= HighestChannel
+            ? number
+            : null;
 
     private IEnumerable<string> Runs()
     {

@@ -26,7 +26,10 @@ internal sealed class ExchangePolicy
     {
         (_options, _resource, _log) = (options, resource, log);
         _timed = new ResiliencePipelineBuilder { TimeProvider = time }
-            .AddTimeout(new TimeoutStrategyOptions { TimeoutGenerator = arguments => new(arguments.Context.Properties.GetValue(Timeout, options.QueryTimeout)) })
+            .AddTimeout(new TimeoutStrategyOptions
+            {
+                TimeoutGenerator = arguments => new(arguments.Context.Properties.GetValue(Timeout, options.QueryTimeout)),
+            })
             .Build();
         _repeated = options.Retries == 0
             ? ResiliencePipeline.Empty
@@ -107,7 +110,11 @@ internal sealed class ExchangePolicy
     };
 
     private async Task<string> ReportedAsync(
-        ResiliencePipeline pipeline, string message, TimeSpan timeout, Func<TimeSpan, CancellationToken, ValueTask<string>> exchange, CancellationToken cancellationToken)
+        ResiliencePipeline pipeline,
+        string message,
+        TimeSpan timeout,
+        Func<TimeSpan, CancellationToken, ValueTask<string>> exchange,
+        CancellationToken cancellationToken)
     {
         var context = ContextOf(message, cancellationToken);
         try
@@ -136,7 +143,8 @@ internal sealed class ExchangePolicy
         BenchFault.NoAnswer,
         FormattableString.Invariant($"the instrument at {_resource} gave no answer to {message} that can be used: {ReasonOf(cause)}"),
         FormattableString.Invariant($"a line of text within {timeout.TotalSeconds:0.###} s"),
-        "Check that the instrument is on, the cable, the baud rate and parity of a serial line, and that it is set to SCPI and to remote control over this port.",
+        "Check that the instrument is on, the cable, the baud rate and parity of a serial line, and that it is set to SCPI and to remote "
+        + "control over this port.",
         cause);
 
     private BenchFaultException Lost(string message, IOException cause) => new(

@@ -3,7 +3,8 @@ using AutoSweep.Instruments.Links;
 
 namespace AutoSweep.Instruments.Scpi;
 
-/// <summary>Takes bytes off a link all the time, so that what came unasked can be told from an answer, and a cancelled wait loses none.</summary>
+/// <summary>Takes bytes off a link all the time, so that what came unasked can be told from an answer, and a cancelled wait loses
+/// none.</summary>
 internal sealed class ReceivedBytes : IAsyncDisposable
 {
     private readonly ILink _link;

@@ -16,7 +16,8 @@ public sealed record ScpiError(int Number, string Text)
     {
         var comma = reply.IndexOf(',', StringComparison.Ordinal);
         var number = comma < 0 ? reply : reply[..comma];
-        if (!int.TryParse(number, NumberStyles.AllowLeadingSign | NumberStyles.AllowLeadingWhite | NumberStyles.AllowTrailingWhite, CultureInfo.InvariantCulture, out var parsed))
+        if (!int.TryParse(number, NumberStyles.AllowLeadingSign | NumberStyles.AllowLeadingWhite | NumberStyles.AllowTrailingWhite,
+            CultureInfo.InvariantCulture, out var parsed))
             return null;
         var text = comma < 0 ? "" : Unquoted(reply[(comma + 1)..].Trim());
         return new(parsed, text.Length > 0 ? text : StandardErrors.TextOf(parsed) ?? "");

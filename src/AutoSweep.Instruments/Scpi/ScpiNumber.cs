@@ -3,7 +3,8 @@ using AutoSweep.Instruments.Meters;
 
 namespace AutoSweep.Instruments.Scpi;
 
-/// <summary>Numbers as instruments write them: NR1, NR2, NR3 (IEEE 488.2, 8.7.2 to 8.7.4) and SCPI's special ones (SCPI-1999, 7.2.1).</summary>
+/// <summary>Numbers as instruments write them: NR1, NR2, NR3 (IEEE 488.2, 8.7.2 to 8.7.4) and SCPI's special ones (SCPI-1999,
+/// 7.2.1).</summary>
 public static class ScpiNumber
 {
     // SCPI-1999, 7.2.1.4 and 7.2.1.5: 9.9E37 is infinity, 9.91E37 is not a number. Instruments print them with more or fewer digits,
@@ -32,7 +33,8 @@ public static class ScpiNumber
     /// <returns>Null when it is none, or has group separators, a unit or a decimal comma.</returns>
     public static double? Parse(string text) =>
         text.Length > 0 && text.All(static letter => char.IsAsciiDigit(letter) || letter is '+' or '-' or '.' or 'E' or 'e')
-        && double.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent, CultureInfo.InvariantCulture, out var value)
+        && double.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent,
+            CultureInfo.InvariantCulture, out var value)
             ? value
             : null;
 

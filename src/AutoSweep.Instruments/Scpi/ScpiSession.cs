@@ -6,7 +6,8 @@ namespace AutoSweep.Instruments.Scpi;
 
 /// <summary>Messages and replies of one SCPI instrument over one link.</summary>
 /// <remarks>
-/// One exchange at a time: a reply is read wholly before the next message goes out (IEEE 488.2, 6.3). After a time-out, a garbled reply or a
+/// One exchange at a time: a reply is read wholly before the next message goes out (IEEE 488.2, 6.3). After a time-out, a garbled reply
+/// or a
 /// cancelled wait the link is resynchronised before its next use, so that a late answer is never taken for the next one. Safe
 /// from several threads; closing closes the link.
 /// </remarks>

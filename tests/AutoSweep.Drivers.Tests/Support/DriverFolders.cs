@@ -14,7 +14,8 @@ public static class DriverFolders
             var data = new TheoryData<string, string>();
             foreach (var name in DriverLibrary.BesideProgram.Names)
             {
-                foreach (var file in Directory.EnumerateFiles(Path.Combine(FolderOf(name), "sessions"), "*.txt").Order(StringComparer.Ordinal))
+                var sessions = Directory.EnumerateFiles(Path.Combine(FolderOf(name), "sessions"), "*.txt");
+                foreach (var file in sessions.Order(StringComparer.Ordinal))
                     data.Add(name, Path.GetFileName(file));
             }
 

@@ -5,7 +5,8 @@ using Microsoft.Extensions.Logging.Abstractions;
 
 namespace AutoSweep.Drivers.Tests.Support;
 
-/// <summary>Plays a session file against a driver: the driver must send exactly its lines and make of the replies what the file says.</summary>
+/// <summary>Plays a session file against a driver: the driver must send exactly its lines and make of the replies what the file
+/// says.</summary>
 public sealed class SessionReplay(MeterDriver driver) : IAsyncDisposable
 {
     private readonly ReplayLink _link = new("TCPIP::meter.test::5025::SOCKET");

@@ -51,7 +51,8 @@ public sealed class FixtureCalibrationTests : IDisposable
 
     [Fact]
     public void The_schema_beside_the_record_is_the_one_that_it_makes() =>
-        Assert.Equal(FixtureCalibration.SchemaText, File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "fixture-calibration.schema.json")));
+        Assert.Equal(FixtureCalibration.SchemaText,
+            File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "fixture-calibration.schema.json")));
 
     private FixtureCalibration Read(string text)
     {

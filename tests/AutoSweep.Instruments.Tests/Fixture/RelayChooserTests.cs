@@ -16,7 +16,8 @@ public sealed class RelayChooserTests
         var choice = new RelayChooser(calibration.Stray, calibration.Relays).Choose(wanted, new(present));
         var (stray, relays) = (calibration.Stray.Picofarads, calibration.Relays.Select(relay => relay.Picofarads).ToArray());
         var best = Enumerable.Range(0, 1 << 16)
-            .Select(mask => (Distance: Math.Abs(Total(stray, relays, (uint)mask) - wanted.Picofarads), Operations: BitOperations.PopCount((uint)mask ^ present)))
+            .Select(mask => (Distance: Math.Abs(Total(stray, relays, (uint)mask) - wanted.Picofarads),
+                Operations: BitOperations.PopCount((uint)mask ^ present)))
             .Min();
         Assert.Equal(best, (Math.Abs(choice.Total.Picofarads - wanted.Picofarads), choice.Closed.OperationsTo(new(present))));
         Assert.Equal(choice.Total.Picofarads, Total(stray, relays, choice.Closed.Mask));

@@ -66,7 +66,8 @@ public sealed class ScpiRelayFixtureTests
         await fixture.SetAsync(new(100_250), default); // relays 1 and 13
         box.ExpireWatchdog();
         Assert.Equal(new Capacitance(100_350), await fixture.SetAsync(new(100_350), default));
-        Assert.Equal(100_200, Calibrations.Ideal.RelaysPicofarads.Index().Where(relay => box.Closed.Contains(relay.Index + 1)).Sum(relay => relay.Item));
+        Assert.Equal(100_200,
+            Calibrations.Ideal.RelaysPicofarads.Index().Where(relay => box.Closed.Contains(relay.Index + 1)).Sum(relay => relay.Item));
         Assert.Contains(_log.Lines, line => line.Contains("watchdog had opened every relay", StringComparison.Ordinal));
     }
 
@@ -127,6 +128,15 @@ public sealed class ScpiRelayFixtureTests
         var box = new FixtureBox { SelfTest = "4" };
         Assert.Equal(BenchFault.FixtureFault, (await Assert.ThrowsAsync<BenchFaultException>(() => OpenAsync(box))).Kind);
         Assert.Empty(box.RelayMessages);
+    }
+
+    [Fact] // SCPI-1999 wants a definite block, many switches send the bare list
+    public async Task A_state_in_a_definite_block_is_understood()
+    {
+        var box = new FixtureBox { StateInBlock = true };
+        await using var fixture = await OpenAsync(box);
+        Assert.Equal(new Capacitance(100_250), await fixture.SetAsync(new(100_250), default));
+        Assert.Equal([1, 13], box.Closed);
     }
 
     [Fact]

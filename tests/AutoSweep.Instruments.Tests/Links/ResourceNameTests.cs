@@ -27,8 +27,11 @@ public sealed class ResourceNameTests
         Assert.Equal(port, Assert.IsType<SerialResource>(ResourceName.Parse(text)).Port);
 
     [Fact]
-    public void A_numbered_serial_line_is_the_systems_port_of_that_number() =>
-        Assert.Equal(OperatingSystem.IsWindows() ? "COM3" : "/dev/ttyS2", Assert.IsType<SerialResource>(ResourceName.Parse("ASRL3::INSTR")).Port);
+    public void A_numbered_serial_line_is_the_systems_port_of_that_number()
+    {
+        var port = Assert.IsType<SerialResource>(ResourceName.Parse("ASRL3::INSTR")).Port;
+        Assert.Equal(OperatingSystem.IsWindows() ? "COM3" : "/dev/ttyS2", port);
+    }
 
     [Theory]
     [InlineData("TCPIP0::dev.company.com::INSTR", "dev.company.com", "inst0")] // the standard's example
@@ -93,7 +96,8 @@ public sealed class ResourceNameTests
     public async Task Opening_a_link_that_is_not_built_in_says_which_and_what_to_use(string text, string kind)
     {
         var opener = new LinkOpener(TimeProvider.System);
-        var fault = await Assert.ThrowsAsync<BenchFaultException>(async () => await opener.OpenAsync(ResourceName.Parse(text), new(new()), default));
+        var fault = await Assert.ThrowsAsync<BenchFaultException>(async () =>
+            await opener.OpenAsync(ResourceName.Parse(text), new(new()), default));
         Assert.Contains(kind, fault.Found, StringComparison.Ordinal);
         Assert.Contains("SOCKET", fault.Expected, StringComparison.Ordinal);
     }

@@ -54,7 +54,7 @@ public sealed class TcpLinkTests : IDisposable
         _listener.Stop();
         var fault = await Assert.ThrowsAsync<BenchFaultException>(() => OpenAsync(port));
         Assert.Equal(BenchFault.NotReachable, fault.Kind);
-        Assert.Contains("one connection at a time", fault.WhatToDo, StringComparison.Ordinal);
+        Assert.Contains("one at a time", fault.WhatToDo, StringComparison.Ordinal);
     }
 
     private Task<ILink> OpenAsync(int? port = null)

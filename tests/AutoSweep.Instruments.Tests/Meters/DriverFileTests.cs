@@ -89,5 +89,6 @@ public sealed class DriverFileTests : IDisposable
     }
 
     private void Write(string name, JsonObject json) =>
-        File.WriteAllText(Path.Combine(_folder.CreateSubdirectory(name).FullName, "driver.json"), json.ToJsonString(StrictJsonOptions.Shared));
+        File.WriteAllText(Path.Combine(_folder.CreateSubdirectory(name).FullName, "driver.json"),
+            json.ToJsonString(StrictJsonOptions.Shared));
 }

@@ -128,5 +128,6 @@ public sealed class ScpiLevelMeterTests
     }
 
     private async Task<ScpiLevelMeter> OpenAsync(SimpleMeter simple) =>
-        await ScpiLevelMeter.OpenAsync(new(simple.Link, MeterSessionOptions.Of(Drivers.Small), _time, _log), Drivers.Small, _time, _log, default);
+        await ScpiLevelMeter.OpenAsync(new(simple.Link, MeterSessionOptions.Of(Drivers.Small), _time, _log), Drivers.Small, _time, _log,
+            default);
 }

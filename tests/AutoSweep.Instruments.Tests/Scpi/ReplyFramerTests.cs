@@ -21,10 +21,12 @@ public sealed class ReplyFramerTests
     [InlineData("#3012(@1,3:5,7,9)\n", "(@1,3:5,7,9)")]
     [InlineData("#16(@1)\r\n\n", "(@1)")]
     [InlineData("#212line1\nline2\n\n", "line1\nline2")]
-    public void A_definite_block_is_cut_by_its_count(string wire, string text) => Assert.Equal([text], Fed(new ReplyFramer(), Encoding.ASCII.GetBytes(wire), [3, 1]));
+    public void A_definite_block_is_cut_by_its_count(string wire, string text) =>
+        Assert.Equal([text], Fed(new ReplyFramer(), Encoding.ASCII.GetBytes(wire), [3, 1]));
 
     [Fact] // IEEE 488.2, 8.7.10
-    public void An_indefinite_block_ends_at_the_terminator() => Assert.Equal(["(@1,2)"], Fed(new ReplyFramer(), "#0(@1,2)\n"u8.ToArray(), []));
+    public void An_indefinite_block_ends_at_the_terminator() =>
+        Assert.Equal(["(@1,2)"], Fed(new ReplyFramer(), "#0(@1,2)\n"u8.ToArray(), []));
 
     [Fact]
     public void Where_CR_ends_a_reply_a_LF_after_it_is_dropped() =>

@@ -16,7 +16,8 @@ public sealed class ScpiErrorTests
     [InlineData("-221,\"Settings conflict;a \"\"quoted\"\" word\"", -221, "Settings conflict;a \"quoted\" word")]
     [InlineData("101, \"Watchdog expired\"", 101, "Watchdog expired")]
     [InlineData("-410,Query INTERRUPTED", -410, "Query INTERRUPTED")]
-    public void A_queue_entry_is_read(string reply, int number, string text) => Assert.Equal(new ScpiError(number, text), ScpiError.TryParse(reply));
+    public void A_queue_entry_is_read(string reply, int number, string text) =>
+        Assert.Equal(new ScpiError(number, text), ScpiError.TryParse(reply));
 
     [Theory]
     [InlineData("")]

@@ -15,10 +15,11 @@ public sealed class ScpiHeaderTests
     [InlineData("*IDN?", "*idn?")]
     [InlineData("OUTPut<n>[:STATe]", "OUTP2:STAT")]
     [InlineData("OUTPut<n>[:STATe]", "OUTPUT")]
-    public void A_header_is_taken_in_its_short_or_long_form(string notation, string header) => Assert.True(new ScpiHeader(notation).Matches(header));
+    public void A_header_is_taken_in_its_short_or_long_form(string notation, string header) =>
+        Assert.True(new ScpiHeader(notation).Matches(header));
 
     [Theory]
-    [InlineData("[SENSe:]VOLTage:AC:RANGe[:UPPer]", "VOLTA:AC:RANG")] // half-long: -113 (GDM-9060 manual, "incomplete command not recognised")
+    [InlineData("[SENSe:]VOLTage:AC:RANGe[:UPPer]", "VOLTA:AC:RANG")] // half-long: -113 (GDM-9060 manual)
     [InlineData("[SENSe:]VOLTage:AC:RANGe[:UPPer]", "VOL:AC:RANG")]
     [InlineData("[SENSe:]VOLTage:AC:RANGe[:UPPer]", "VOLT:AC")]
     [InlineData("[SENSe:]VOLTage:AC:RANGe[:UPPer]", "VOLT:AC:RANG:UPP:UPP")]

@@ -14,7 +14,8 @@ public sealed class ScpiNumberTests
     [InlineData(" 0.5 ", 0.5)]
     [InlineData(".5", 0.5)]
     [InlineData("1e3", 1000)]
-    public void Every_form_of_number_is_read(string raw, double value) => Assert.Equal(new(MeterReadingKind.Value, value, raw), ScpiNumber.Read(raw));
+    public void Every_form_of_number_is_read(string raw, double value) =>
+        Assert.Equal(new(MeterReadingKind.Value, value, raw), ScpiNumber.Read(raw));
 
     [Theory] // SCPI-1999, volume 1, 7.2.1.4 and 7.2.1.5: infinity is 9.9E37, not-a-number 9.91E37; makers print them variously
     [InlineData("9.9E37", MeterReadingKind.Overload)]
@@ -44,7 +45,8 @@ public sealed class ScpiNumberTests
     [InlineData("1.0E+9")]
     [InlineData("+1.000000E+09")]
     [InlineData("over range")]
-    public void A_drivers_own_sentinels_count_too(string raw) => Assert.Equal(MeterReadingKind.Overload, ScpiNumber.Read(raw, ["1E9", "over range"]).Kind);
+    public void A_drivers_own_sentinels_count_too(string raw) =>
+        Assert.Equal(MeterReadingKind.Overload, ScpiNumber.Read(raw, ["1E9", "over range"]).Kind);
 
     [Fact]
     public void A_machine_with_a_decimal_comma_reads_and_writes_the_same()

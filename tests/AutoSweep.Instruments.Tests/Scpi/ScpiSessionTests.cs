@@ -1,6 +1,7 @@
 using AutoSweep.Core;
 using AutoSweep.Instruments.Scpi;
 using AutoSweep.Instruments.Tests.Support;
+using FsCheck.Xunit;
 
 namespace AutoSweep.Instruments.Tests.Scpi;
 
@@ -25,6 +26,15 @@ public sealed class ScpiSessionTests : IAsyncDisposable
         Assert.Equal("+1.25E-03", await reply);
     }
 
+    [Property(MaxTest = 100)]
+    public async Task Replies_split_and_merged_anywhere_answer_their_own_questions(byte[] cuts, bool carriageReturn)
+    {
+        await using var link = new FakeLink { Pieces = cuts, Answer = line => $"{line[..^1]},1.0{(carriageReturn ? "\r\n" : "\n")}" };
+        await using var session = new ScpiSession(link, new(), _time, _log);
+        foreach (var query in (string[])["A?", "FETC:A:LONGER:ONE?", "B?", "*IDN?"])
+            Assert.Equal($"{query[..^1]},1.0", await session.QueryAsync(query, default));
+    }
+
     [Fact]
     public async Task A_late_answer_is_never_taken_for_that_of_the_next_question()
     {
@@ -43,7 +53,8 @@ public sealed class ScpiSessionTests : IAsyncDisposable
         Assert.Equal("SYST:ERR?", await _link.NextLineAsync());
         _link.Send("0,\"No error\"\n");
         Assert.Equal("0,\"No error\"", await next);
-        Assert.Contains(_log.Lines, line => line.Contains("9.99E-03", StringComparison.Ordinal) && line.Contains("dropped", StringComparison.Ordinal));
+        Assert.Contains(_log.Lines, line =>
+            line.Contains("9.99E-03", StringComparison.Ordinal) && line.Contains("dropped", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -92,7 +103,8 @@ public sealed class ScpiSessionTests : IAsyncDisposable
         Assert.Equal("READ?", await _link.NextLineAsync());
         _link.Send("+1.0E-03\n");
         Assert.Equal("+1.0E-03", await reply);
-        Assert.Contains(_log.Lines, line => line.Contains("asking READ? again (try 2 of 3): no answer within 2 s", StringComparison.Ordinal));
+        Assert.Contains(_log.Lines, line =>
+            line.Contains("asking READ? again (try 2 of 3): no answer within 2 s", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -20,11 +20,21 @@ public sealed class FakeLink : ILink
     /// <summary>Set by a test that answers every line at once.</summary>
     public Func<string, string?>? Answer { get; init; }
 
+    /// <summary>Into pieces of which lengths what is sent is cut; the rest comes in one.</summary>
+    public byte[] Pieces { get; init; } = [];
+
     public List<string> Lines { get; } = [];
 
     public bool IsClosed { get; private set; }
 
-    public void Send(string text) => SendBytes(Encoding.Latin1.GetBytes(text));
+    public void Send(string text)
+    {
+        var bytes = Encoding.Latin1.GetBytes(text);
+        var at = 0;
+        foreach (var piece in Pieces.Select(piece => 1 + (piece % 7)).TakeWhile(piece => at + piece < bytes.Length))
+            SendBytes(bytes[at..(at += piece)]);
+        SendBytes(bytes[at..]);
+    }
 
     public void SendBytes(params byte[] bytes)
     {

@@ -22,6 +22,8 @@ public sealed class FixtureBox
     /// <summary>A relay whose contact stays as it is whatever it is told.</summary>
     public int? Stuck { get; set; }
 
+    public bool StateInBlock { get; init; }
+
     /// <summary>A query that is not answered the next time it comes.</summary>
     public string? SilentOnce { get; set; }
 
@@ -32,7 +34,8 @@ public sealed class FixtureBox
 
     public IReadOnlyCollection<int> Closed => _closed;
 
-    public IEnumerable<string> RelayMessages => Link.Lines.Where(line => line.StartsWith("ROUT:", StringComparison.Ordinal) && !line.EndsWith('?'));
+    public IEnumerable<string> RelayMessages =>
+        Link.Lines.Where(line => line.StartsWith("ROUT:", StringComparison.Ordinal) && !line.EndsWith('?'));
 
     public void ExpireWatchdog()
     {
@@ -57,9 +60,15 @@ public sealed class FixtureBox
         "SYST:REL?" => $"{Relays}\n",
         "SYST:WATC?" => "10\n",
         "SYST:ERR?" => (Errors.TryDequeue(out var error) ? error : "0,\"No error\"") + "\n",
-        "ROUT:CLOS:STAT?" => $"{new ChannelList(_closed)}\n",
+        "ROUT:CLOS:STAT?" => $"{State()}\n",
         _ => Act(line),
     };
+
+    private string State()
+    {
+        var list = new ChannelList(_closed).ToString();
+        return StateInBlock ? $"#2{list.Length:00}{list}" : list;
+    }
 
     private string? Act(string line)
     {

@@ -22,7 +22,8 @@ public sealed class LogLines : ILogger
 
     public bool IsEnabled(LogLevel logLevel) => logLevel >= LogLevel.Information;
 
-    public void Log<TState>(LogLevel logLevel, EventId eventId, TState state, Exception? exception, Func<TState, Exception?, string> formatter)
+    public void Log<TState>(
+        LogLevel logLevel, EventId eventId, TState state, Exception? exception, Func<TState, Exception?, string> formatter)
     {
         if (!IsEnabled(logLevel))
             return;
