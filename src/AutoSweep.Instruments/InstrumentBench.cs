@@ -9,6 +9,9 @@ namespace AutoSweep.Instruments;
 /// <summary>Opens the instruments of a bench, each in one call.</summary>
 public static class InstrumentBench
 {
+    // In times of a query: 5 s for two lost SYN packets (RFC 6298 retransmits after 1 s and 2 s more).
+    private const double ConnectTime = 2.5;
+
     /// <summary>Opens a meter, checks its identity against the driver and sets it up.</summary>
     /// <param name="resource">A VISA resource name, or a plain port or <c>host:port</c>.</param>
     /// <param name="driverName">The name of a driver folder, such as <c>scpi-dmm</c>.</param>
@@ -53,7 +56,8 @@ public static class InstrumentBench
         Func<ScpiSession, Task<TInstrument>> open,
         CancellationToken cancellationToken)
     {
-        var link = await options.Links(options.Time).OpenAsync(ResourceName.Parse(resource), new(serial), cancellationToken);
+        var settings = new LinkSettings(serial) { ConnectTimeout = ConnectTime * sessionOptions.Exchange.QueryTimeout };
+        var link = await options.Links(options.Time).OpenAsync(ResourceName.Parse(resource), settings, cancellationToken);
         var session = new ScpiSession(link, sessionOptions, options.Time, options.LoggerFactory.CreateLogger<ScpiSession>());
         try
         {

@@ -10,8 +10,8 @@ namespace AutoSweep.Instruments.Fixture;
 /// <remarks>Safe from several threads. Closing opens every relay; should that fail, the fixture's watchdog does it.</remarks>
 public sealed class ScpiRelayFixture : ICapacitanceFixture
 {
-    // A way out must not hang on a dead fixture; its watchdog opens the relays anyway.
-    private static readonly TimeSpan LongestGoodbye = TimeSpan.FromSeconds(5);
+    // A way out must not hang on a dead fixture; its watchdog opens the relays anyway. In times of a query: 5 s.
+    private const double LongestGoodbye = 2.5;
 
     private readonly ScpiSession _session;
     private readonly RelaySwitch _relays;
@@ -134,7 +134,7 @@ public sealed class ScpiRelayFixture : ICapacitanceFixture
     // The watchdog is turned off only when every relay was read back open.
     private async Task LeaveOpenAsync()
     {
-        using var goodbye = new CancellationTokenSource(LongestGoodbye, _time);
+        using var goodbye = new CancellationTokenSource(LongestGoodbye * _session.QueryTimeout, _time);
         try
         {
             await _relays.OpenAllAsync(goodbye.Token);

@@ -18,6 +18,11 @@ public sealed record DriverFrequency
     [Description("How long to wait after the function is chosen, before the first count, in seconds."), Range(0, 60)]
     public required double SettleSeconds { get; init; }
 
+    /// <summary>How long the counter may wait for a signal that is not there, before it answers all the same.</summary>
+    /// <value>Default 0. Only lengthens the time-out.</value>
+    [Description("How long the counter may wait for a signal that is not there, before it answers all the same. Default 0."), Range(0, 60)]
+    public double NoSignalSeconds { get; init; }
+
     /// <summary>Where the waiting time is published or how it was found.</summary>
     [Description("Where the waiting time is published or how it was found.")]
     public required string Source { get; init; }

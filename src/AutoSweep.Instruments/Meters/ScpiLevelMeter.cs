@@ -80,8 +80,9 @@ public sealed class ScpiLevelMeter : ILevelMeter
     public async Task<MeterReading> CountFrequencyAsync(CancellationToken cancellationToken)
     {
         await ChooseAsync(MeterFunction.Frequency, _driver.Frequency.SetUp, cancellationToken);
-        var gate = TimeSpan.FromSeconds(_driver.Frequency.ApertureSeconds);
-        return await ReadAsync(_driver.Frequency.Read, TimeSpan.FromSeconds(_driver.Frequency.SettleSeconds), gate, cancellationToken);
+        var (frequency, settling) = (_driver.Frequency, TimeSpan.FromSeconds(_driver.Frequency.SettleSeconds));
+        var gate = TimeSpan.FromSeconds(frequency.ApertureSeconds + frequency.NoSignalSeconds);
+        return await ReadAsync(frequency.Read, settling, gate, cancellationToken);
     }
 
     /// <inheritdoc/>
@@ -138,10 +139,25 @@ public sealed class ScpiLevelMeter : ILevelMeter
         {
             return Interpret(await _session.QueryAsync(query, cancellationToken, timeout));
         }
-        catch (BenchFaultException)
+        catch (BenchFaultException fault)
         {
             _function = MeterFunction.Unknown; // it may have been switched off in between
+            if (fault.Kind == BenchFault.NoAnswer && await MetersOwnWordsAsync(cancellationToken) is { Length: > 0 } words)
+                throw new BenchFaultException(fault.Kind, $"{fault.Found}. The meter reports {words}", fault.Expected, fault.WhatToDo, fault);
             throw;
+        }
+    }
+
+    // A query that the meter does not know is answered by silence, and by an entry in the error queue.
+    private async Task<string> MetersOwnWordsAsync(CancellationToken cancellationToken)
+    {
+        try
+        {
+            return string.Join("; ", await _session.DrainErrorsAsync(cancellationToken));
+        }
+        catch (BenchFaultException)
+        {
+            return "";
         }
     }
 

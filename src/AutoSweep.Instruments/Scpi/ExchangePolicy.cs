@@ -136,7 +136,7 @@ internal sealed class ExchangePolicy
     }
 
     private static string ReasonOf(Exception exception) => exception is TimeoutRejectedException timeout
-        ? $"no answer within {timeout.Timeout.TotalSeconds:0.###} s"
+        ? FormattableString.Invariant($"no answer within {timeout.Timeout.TotalSeconds:0.###} s")
         : exception.Message;
 
     private BenchFaultException NoAnswer(string message, TimeSpan timeout, Exception cause) => new(

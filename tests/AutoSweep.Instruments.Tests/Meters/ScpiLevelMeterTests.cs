@@ -1,5 +1,6 @@
 using AutoSweep.Core;
 using AutoSweep.Instruments.Meters;
+using AutoSweep.Instruments.Scpi;
 using AutoSweep.Instruments.Tests.Support;
 
 namespace AutoSweep.Instruments.Tests.Meters;
@@ -118,6 +119,21 @@ public sealed class ScpiLevelMeterTests
     }
 
     [Fact]
+    public async Task A_query_that_the_meter_does_not_know_is_a_fault_with_the_meters_own_words()
+    {
+        var simple = new SimpleMeter { Refused = ["READ?"] };
+        await using var meter = await OpenAsync(simple, retries: 0);
+        await meter.PrepareLevelAsync(0.01, 500, default);
+        _time.Advance(meter.Settling);
+        var reading = meter.ReadLevelAsync(default);
+        await _time.ElapseAsync(TimeSpan.FromSeconds(3.5)); // 1.5 times 1 s of settling, and 2 s
+        await _time.ElapseAsync(new ExchangeOptions().QuietTime);
+        var fault = await Assert.ThrowsAsync<BenchFaultException>(() => reading);
+        Assert.Equal(BenchFault.NoAnswer, fault.Kind);
+        Assert.Contains("The meter reports -113 \"Undefined header\"", fault.Found, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_meter_without_a_beeper_is_used_without_it()
     {
         var simple = new SimpleMeter { Refused = ["SYST:BEEP"] };
@@ -127,7 +143,9 @@ public sealed class ScpiLevelMeterTests
         Assert.Single(simple.Commands, "SYST:BEEP");
     }
 
-    private async Task<ScpiLevelMeter> OpenAsync(SimpleMeter simple) =>
-        await ScpiLevelMeter.OpenAsync(new(simple.Link, MeterSessionOptions.Of(Drivers.Small), _time, _log), Drivers.Small, _time, _log,
-            default);
+    private async Task<ScpiLevelMeter> OpenAsync(SimpleMeter simple, int retries = 2)
+    {
+        var session = new ScpiSession(simple.Link, MeterSessionOptions.Of(Drivers.Small, new() { Retries = retries }), _time, _log);
+        return await ScpiLevelMeter.OpenAsync(session, Drivers.Small, _time, _log, default);
+    }
 }

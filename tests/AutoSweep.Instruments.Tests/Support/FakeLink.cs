@@ -54,7 +54,7 @@ public sealed class FakeLink : ILink
 
     public void Break(string why) => _toHost.Writer.Complete(new IOException(why));
 
-    public ValueTask<string> NextLineAsync() => _written.Reader.ReadAsync();
+    public Task<string> NextLineAsync() => _written.Reader.ReadAsync().AsTask().WaitAsync(Patience.Limit);
 
     /// <summary>The line that follows the first so many.</summary>
     public async Task<string> LineAfterAsync(int count)

@@ -17,7 +17,7 @@ public sealed class ObservedTime : FakeTimeProvider
 
     public async Task AwaitedAsync(TimeSpan wait)
     {
-        while (await _waits.Reader.ReadAsync() != wait)
+        while (await _waits.Reader.ReadAsync().AsTask().WaitAsync(Patience.Limit) != wait)
         {
         }
     }

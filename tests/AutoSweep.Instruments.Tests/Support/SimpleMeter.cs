@@ -20,7 +20,11 @@ public sealed class SimpleMeter
     private string? Answer(string line)
     {
         if (Refused.Contains(line.Split(' ')[0]))
+        {
             _errors.Enqueue("-113,\"Undefined header\"");
+            return null;
+        }
+
         return line switch
         {
             "*IDN?" => Identity + "\n",
