@@ -12,6 +12,7 @@ internal static unsafe partial class NativeTerminal
     public const int NoControllingTerminal = 0x100;
     public const int CloseOnExec = 0x80000;
     public const int Now = 0;
+    public const short Readable = 1; // POLLIN
     public const nuint AllowFurtherOpens = 0x540D; // TIOCNXCL
 
     [LibraryImport(C, EntryPoint = "posix_openpt", SetLastError = true)]
@@ -46,4 +47,7 @@ internal static unsafe partial class NativeTerminal
 
     [LibraryImport(C, EntryPoint = "ioctl", SetLastError = true)]
     public static partial int Control(int file, nuint request);
+
+    [LibraryImport(C, EntryPoint = "poll", SetLastError = true)]
+    public static partial int Poll(PollRequest* requests, nuint count, int milliseconds);
 }

@@ -6,12 +6,16 @@ namespace AutoSweep.Sim.Wire;
 /// <summary>A serial line that is not there: the master's end of a Linux pseudo-terminal in raw mode.</summary>
 /// <remarks>
 /// The slave's end is kept open here too, so that clients can come and go without the line hanging up. A client that takes the port
-/// for itself (TIOCEXCL) and is killed would lock all others out; so exclusive use is taken back whenever bytes come.
+/// for itself (TIOCEXCL, as .NET's serial port does) and is killed would lock all others out, since the line never closes; so
+/// exclusive use is taken back again and again.
 /// </remarks>
 internal sealed class PtyLine : IByteStream
 {
     /// <summary>No C library's termios is longer (Linux: 60 bytes).</summary>
     private const int TermiosRoom = 256;
+
+    /// <summary>How long a killed client can keep others out: less than a program takes to start.</summary>
+    private const int ExclusiveUseMilliseconds = 50;
 
     private readonly int master;
     private readonly int slave;
@@ -55,14 +59,17 @@ internal sealed class PtyLine : IByteStream
         return default;
     }
 
-    // A pty cannot be waited for by .NET's own means: one thread blocks in read for as long as the program runs.
+    // A pty cannot be waited for by .NET's own means: one thread waits in poll for as long as the program runs.
     private unsafe void Listen()
     {
         var buffer = stackalloc byte[512];
-        for (nint count; (count = NativeTerminal.Read(master, buffer, 512)) > 0;)
+        while (true)
         {
             _ = NativeTerminal.Control(slave, NativeTerminal.AllowFurtherOpens);
-            received.Writer.TryWrite(new ReadOnlySpan<byte>(buffer, (int)count).ToArray());
+            var waiting = new PollRequest { File = master, Events = NativeTerminal.Readable };
+            if (NativeTerminal.Poll(&waiting, 1, ExclusiveUseMilliseconds) <= 0) continue;
+            var count = NativeTerminal.Read(master, buffer, 512);
+            if (count > 0) received.Writer.TryWrite(new ReadOnlySpan<byte>(buffer, (int)count).ToArray());
         }
     }
 

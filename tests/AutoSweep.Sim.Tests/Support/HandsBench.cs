@@ -10,7 +10,11 @@ namespace AutoSweep.Sim.Tests.Support;
 /// <summary>Hands at work on a clock that moves only while the test waits for what they do.</summary>
 internal sealed class HandsBench : IDisposable
 {
-    private static readonly TimeSpan Step = TimeSpan.FromMilliseconds(100);
+    private static readonly TimeSpan Step = TimeSpan.FromSeconds(1);
+
+    /// <summary>Real time in which the hands may finish what they are at before the clock moves on.</summary>
+    private static readonly TimeSpan Grace = TimeSpan.FromMilliseconds(1);
+
     private readonly FakeTimeProvider real = new();
     private readonly Channel<HandsEvent> events = Channel.CreateUnbounded<HandsEvent>();
     private readonly CancellationTokenSource end = new();
@@ -36,11 +40,10 @@ internal sealed class HandsBench : IDisposable
     /// <summary>Lets time pass until the hands have done something.</summary>
     public async Task<HandsEvent> NextAsync()
     {
-        for (var i = 0; i < 20_000; i++)
+        for (var i = 0; i < 2_000; i++)
         {
             if (events.Reader.TryRead(out var told)) return told;
-            real.Advance(Step);
-            await Task.Yield();
+            await PassAsync();
         }
 
         throw new TimeoutException("The hands did nothing for 2000 s.");
@@ -56,13 +59,19 @@ internal sealed class HandsBench : IDisposable
     /// <summary>Whether the hands keep still for so many seconds.</summary>
     public async Task<bool> StillForAsync(double seconds)
     {
-        for (var until = Bench.Clock.Now + TimeSpan.FromSeconds(seconds); Bench.Clock.Now < until; real.Advance(Step))
+        for (var until = Bench.Clock.Now + TimeSpan.FromSeconds(seconds); Bench.Clock.Now < until; await PassAsync())
         {
-            await Task.Yield();
             if (events.Reader.TryPeek(out _)) return false;
         }
 
         return true;
+    }
+
+    // On a thread of the pool, because there what waits for the clock goes on before Advance returns.
+    private async Task PassAsync()
+    {
+        await Task.WhenAny(events.Reader.WaitToReadAsync().AsTask(), Task.Delay(Grace, TimeProvider.System));
+        if (!events.Reader.TryPeek(out _)) await Task.Run(() => real.Advance(Step));
     }
 
     public void Dispose()

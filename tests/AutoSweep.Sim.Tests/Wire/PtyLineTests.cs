@@ -16,12 +16,15 @@ public class PtyLineTests
         var line = new PtyLine();
         using var end = new CancellationTokenSource();
         var talk = new Conversation(line, bench.Fixture, new(line, new WireDefinition(), bench.Clock)).RunAsync(end.Token);
-        Assert.Equal("1", Ask(line.Path, "ROUT:CLOS (@2);*OPC?"));
-        Assert.Equal("(@2)", Ask(line.Path, "ROUT:CLOS:STAT?"));
-        Assert.Equal("0,\"No error\"", Ask(line.Path, "\r\nSYST:ERR?\r"));
+        Assert.Equal("1", await AskAsync(line.Path, "ROUT:CLOS (@2);*OPC?"));
+        Assert.Equal("(@2)", await AskAsync(line.Path, "ROUT:CLOS:STAT?"));
+        Assert.Equal("0,\"No error\"", await AskAsync(line.Path, "\r\nSYST:ERR?\r"));
         await end.CancelAsync();
         await talk.ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing | ConfigureAwaitOptions.ContinueOnCapturedContext);
     }
+
+    private static Task<string> AskAsync(string path, string message) =>
+        Task.Run(() => Ask(path, message)).WaitAsync(TimeSpan.FromSeconds(10), TimeProvider.System);
 
     private static string Ask(string path, string message)
     {
