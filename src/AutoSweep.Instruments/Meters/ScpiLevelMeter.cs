@@ -143,7 +143,8 @@ public sealed class ScpiLevelMeter : ILevelMeter
         {
             _function = MeterFunction.Unknown; // it may have been switched off in between
             if (fault.Kind == BenchFault.NoAnswer && await MetersOwnWordsAsync(cancellationToken) is { Length: > 0 } words)
-                throw new BenchFaultException(fault.Kind, $"{fault.Found}. The meter reports {words}", fault.Expected, fault.WhatToDo, fault);
+                throw new BenchFaultException(
+                    fault.Kind, $"{fault.Found}. The meter reports {words}", fault.Expected, fault.WhatToDo, fault);
             throw;
         }
     }
