@@ -1,1 +1,3 @@
-return 0;
+using AutoSweep.Worker.Commands;
+
+return await RootCommandLine.RunAsync(args);

@@ -50,7 +50,7 @@ internal sealed class ServedBench : IDisposable
         meter.Beeped += ear.Hear;
         meterPort.Clients += ear.ClientsChanged;
         hands = new(bench.Hands, simulated, ear, Tell, bench.Seed + 2);
-        Ready = new(meterPort.Resource, FixtureResource, BenchFile.CalibrationPath(path), profilePath, options.ClockRate);
+        Ready = new(meterPort.Resource, FixtureResource, BenchFile.CalibrationPath(path), profilePath, options.ClockRate, bench.FrontEnd.Gain);
     }
 
     public ReadyLine Ready { get; }

@@ -19,6 +19,9 @@ public sealed class ScpiLevelMeter : ILevelMeter
     private readonly TimeProvider _time;
     private readonly ILogger _log;
     private MeterSetting _setting;
+
+    // A counter needs a tenth of its range (makers' specifications): it counts in the lowest one until that overloads.
+    private MeterSetting _counting;
     private MeterFunction _function;
     private long _setUpAt;
 
@@ -26,7 +29,7 @@ public sealed class ScpiLevelMeter : ILevelMeter
     {
         (_session, _driver, _time, _log, Identity) = (session, driver, time, log, identity);
         _sender = new(session, driver, log);
-        _setting = MeterSetting.For(driver, 0, 0);
+        _setting = _counting = MeterSetting.For(driver, 0, 0);
     }
 
     /// <inheritdoc/>
@@ -79,10 +82,14 @@ public sealed class ScpiLevelMeter : ILevelMeter
     /// <inheritdoc/>
     public async Task<MeterReading> CountFrequencyAsync(CancellationToken cancellationToken)
     {
-        await ChooseAsync(MeterFunction.Frequency, _driver.Frequency.SetUp, cancellationToken);
-        var (frequency, settling) = (_driver.Frequency, TimeSpan.FromSeconds(_driver.Frequency.SettleSeconds));
-        var gate = TimeSpan.FromSeconds(frequency.ApertureSeconds + frequency.NoSignalSeconds);
-        return await ReadAsync(frequency.Read, settling, gate, cancellationToken);
+        var reading = await CountOnceAsync(cancellationToken);
+        while (reading.Kind == MeterReadingKind.Overload && Wider() is { } wider)
+        {
+            (_counting, _function) = (wider, MeterFunction.Unknown);
+            reading = await CountOnceAsync(cancellationToken);
+        }
+
+        return reading;
     }
 
     /// <inheritdoc/>
@@ -108,6 +115,20 @@ public sealed class ScpiLevelMeter : ILevelMeter
         await _session.DisposeAsync();
     }
 
+    private async Task<MeterReading> CountOnceAsync(CancellationToken cancellationToken)
+    {
+        await ChooseAsync(MeterFunction.Frequency, _driver.Frequency.SetUp, cancellationToken);
+        var (frequency, settling) = (_driver.Frequency, TimeSpan.FromSeconds(_driver.Frequency.SettleSeconds));
+        var gate = TimeSpan.FromSeconds(frequency.ApertureSeconds + frequency.NoSignalSeconds);
+        return await ReadAsync(frequency.Read, settling, gate, cancellationToken);
+    }
+
+    private MeterSetting? Wider()
+    {
+        var wider = MeterSetting.For(_driver, 2 * _counting.RangeVolts, 0);
+        return wider.RangeVolts > _counting.RangeVolts ? wider : null;
+    }
+
     private async Task SetUpAsync(CancellationToken cancellationToken)
     {
         foreach (var error in await _session.DrainErrorsAsync(cancellationToken))
@@ -123,7 +144,7 @@ public sealed class ScpiLevelMeter : ILevelMeter
         if (_function == function)
             return;
         _function = MeterFunction.Unknown; // until the last command is in
-        await _sender.SendAsync(setUp, _setting, cancellationToken);
+        await _sender.SendAsync(setUp, function == MeterFunction.Frequency ? _counting : _setting, cancellationToken);
         (_function, _setUpAt) = (function, _time.GetTimestamp());
     }
 

@@ -1,0 +1,34 @@
+using System.Collections.Immutable;
+using AutoSweep.Core.Journal;
+using AutoSweep.Core.Peaks;
+
+namespace AutoSweep.Worker.Bench;
+
+/// <summary>What the person at the bench should see now: one big state, and what stands beside it.</summary>
+/// <remarks>Passing things only; whatever must last is in the job's state.</remarks>
+public sealed record BenchStatus
+{
+    /// <summary>The one big state.</summary>
+    public required BenchActivity Activity { get; init; }
+
+    /// <summary>The stage at work.</summary>
+    public JobStage? Stage { get; init; }
+
+    /// <summary>The output at the clips.</summary>
+    public int? Output { get; init; }
+
+    /// <summary>Its tone in hertz.</summary>
+    public double? ToneHertz { get; init; }
+
+    /// <summary>The output that should be clipped next, going by the plan.</summary>
+    public int? Next { get; init; }
+
+    /// <summary>The readings of the output at the clips.</summary>
+    public ImmutableList<LevelRead> Readings { get; init; } = [];
+
+    /// <summary>The search's best fit so far.</summary>
+    public PeakFit? Fit { get; init; }
+
+    /// <summary>What to tell the person in words.</summary>
+    public string? Message { get; init; }
+}

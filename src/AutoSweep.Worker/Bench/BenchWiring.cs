@@ -1,0 +1,40 @@
+using System.ComponentModel;
+using System.ComponentModel.DataAnnotations;
+
+namespace AutoSweep.Worker.Bench;
+
+/// <summary>How the bench is wired: bench.json, and what the command line says over it.</summary>
+public sealed record BenchWiring
+{
+    /// <summary>Version of the file format; 1 is the only one.</summary>
+    [Description("Version of the file format; 1 is the only one.")]
+    [Range(1, 1)]
+    public int Format { get; init; } = 1;
+
+    /// <summary>The meter's VISA resource name, such as <c>TCPIP::192.0.2.10::5025::SOCKET</c>.</summary>
+    [Description("The meter's VISA resource name, such as TCPIP::192.0.2.10::5025::SOCKET.")]
+    public string? Meter { get; init; }
+
+    /// <summary>The meter's driver.</summary>
+    /// <value>Default <c>scpi-dmm</c>, the baseline that most SCPI multimeters follow.</value>
+    [Description("The meter's driver; scpi-dmm when left out.")]
+    public string MeterDriver { get; init; } = "scpi-dmm";
+
+    /// <summary>Voltage gain of a front-end amplifier between the clips and the meter, 1 without one; 0.01 to 10000.</summary>
+    [Description("Voltage gain of a front-end amplifier between the clips and the meter; 1 when left out.")]
+    [Range(0.01, 10000)]
+    public double AmplifierGain { get; init; } = 1;
+
+    /// <summary>The fixture's VISA resource name, such as <c>ASRL/dev/ttyUSB0::INSTR</c>; none for a survey without it.</summary>
+    [Description("The relay fixture's VISA resource name, such as ASRL/dev/ttyUSB0::INSTR.")]
+    public string? Fixture { get; init; }
+
+    /// <summary>The fixture's calibration file; relative to bench.json when it stands there.</summary>
+    [Description("The fixture's calibration file, relative to this file.")]
+    public string? Calibration { get; init; }
+
+    /// <summary>Seconds to wait for the meter's AC detector after each change, 0 to 60, in place of the driver file's figure.</summary>
+    [Description("Seconds to wait for the meter's AC detector after each change; the driver's figure when left out.")]
+    [Range(0, 60)]
+    public double? SettleSeconds { get; init; }
+}

@@ -1,0 +1,141 @@
+using AutoSweep.Core.Journal;
+using AutoSweep.Worker.Job;
+
+namespace AutoSweep.Worker.Bench;
+
+/// <summary>Watches the clips hands-free: names what is clipped, asks about what is odd, and never needs a key.</summary>
+/// <param name="tones">Looks at the clips.</param>
+/// <param name="hunt">Hunts for a level where a far-off capacitance may hide the tone.</param>
+/// <param name="levels">Reads what a silent output gives.</param>
+/// <param name="record">The job.</param>
+/// <param name="questions">Asks the person.</param>
+/// <param name="options">Patience.</param>
+/// <param name="clock">The bench's clock.</param>
+public sealed class ClipWatch(
+    ToneWatch tones, LevelHunt hunt, LevelReader levels, JobRecord record, ClipQuestions questions, ClipWatchOptions options, TimeProvider clock) : IClipSource
+{
+    private int? _held;
+    private bool _waitForGap;
+
+    /// <inheritdoc/>
+    public async Task<ClipVerdict> NextAsync(JobStage stage, CancellationToken cancellationToken)
+    {
+        var spell = new SilentSpell(clock);
+        while (true)
+        {
+            var verdict = await tones.LookAsync(cancellationToken) switch
+            {
+                ToneSight.Tone tone => await HearAsync(stage, tone, spell, cancellationToken),
+                ToneSight.Silence silence => await WaitAsync(stage, silence, spell, cancellationToken),
+                ToneSight.Foreign foreign when !_waitForGap => await AskForeignAsync(stage, foreign, cancellationToken),
+                ToneSight.Uncountable when !_waitForGap => await MakeOutAsync(stage, spell, cancellationToken),
+                _ => null,
+            };
+            if (verdict is not null)
+                return verdict;
+        }
+    }
+
+    /// <inheritdoc/>
+    public Task<ToneSight> ConfirmAsync(int output, CancellationToken cancellationToken) => tones.LookAsync(cancellationToken);
+
+    private async Task<ClipVerdict?> HearAsync(JobStage stage, ToneSight.Tone tone, SilentSpell spell, CancellationToken cancellationToken)
+    {
+        if (tone.Output == _held && _waitForGap)
+            return null;
+        Hold(tone.Output);
+        if (Doubt(stage, tone.Output) is { } doubt)
+        {
+            await questions.AskAsync(stage, doubt, tone.Output, tone.Hertz, cancellationToken);
+            return null;
+        }
+
+        return new(new(tone.Output, tone.Hertz, RecognisedBy.Tone), Silent(stage, tone.Output, spell));
+    }
+
+    private ClipQuestion? Doubt(JobStage stage, int output)
+    {
+        var state = record.State;
+        if (!state.Planned[stage].Contains(output))
+            return ClipQuestion.NotInPlan;
+        return state.IsDone(stage, output) && !IsWorthAnother(stage, output) ? ClipQuestion.AlreadyDone : null;
+    }
+
+    // An output that was written down as silent and now sounds was not silent after all.
+    private bool IsWorthAnother(JobStage stage, int output) => stage == JobStage.Survey
+        ? record.State.Surveyed[output].ToneHertz is null
+        : record.State.Swept[output].PeakPicofarads is null;
+
+    private List<SilentOutput> Silent(JobStage stage, int output, SilentSpell spell)
+    {
+        var passed = ClippingOrder.PassedOver(record.State, stage, output);
+        return passed.Count == spell.Readings.Count ? [.. passed.Zip(spell.Readings, (number, one) => new SilentOutput(number, one.Reading, one.Hum))] : [];
+    }
+
+    private async Task<ClipVerdict?> WaitAsync(JobStage stage, ToneSight.Silence silence, SilentSpell spell, CancellationToken cancellationToken)
+    {
+        spell.Heard();
+        _waitForGap = false;
+        _held = null;
+        if (spell.SinceAsked > Patience(stage, spell))
+            return await AskSilenceAsync(stage, silence, spell, cancellationToken);
+        if (stage == JobStage.Sweep && spell.SinceHunted > options.SilenceBeforeHunt)
+        {
+            await hunt.SettleOnLoudestAsync(cancellationToken);
+            spell.Hunted();
+        }
+
+        return null;
+    }
+
+    // A person who is busy with a capacitor is asked twice, not every minute.
+    private TimeSpan Patience(JobStage stage, SilentSpell spell) => stage == JobStage.Survey
+        ? options.SilenceBeforeSurveyQuestion
+        : options.SilenceBeforeSweepQuestion * (1 << Math.Min(spell.Questions, 3));
+
+    private async Task<ClipVerdict?> AskSilenceAsync(JobStage stage, ToneSight.Silence silence, SilentSpell spell, CancellationToken cancellationToken)
+    {
+        if (await tones.ListenCloselyAsync(cancellationToken) is { } tone)
+            return await HearAsync(stage, tone, spell, cancellationToken);
+        var reading = await levels.ReadAsync(cancellationToken);
+        spell.Asked(reading, silence.Hum);
+        await questions.AskAsync(stage, ClipQuestion.NoTone, ClippingOrder.Next(record.State, stage), null, cancellationToken);
+        var missing = record.State.Missing(stage).ToList();
+        return IsConcluded(stage, spell, missing) ? new(null, [.. missing.Select(output => new SilentOutput(output, reading, silence.Hum))]) : null;
+    }
+
+    private bool IsConcluded(JobStage stage, SilentSpell spell, List<int> missing) => stage == JobStage.Survey
+        ? spell.Length > options.SilenceBeforeSurveyConclusion
+        : spell.Length > options.SilenceBeforeSweepConclusion || missing.All(IsKnownSilent);
+
+    private bool IsKnownSilent(int output) =>
+        record.State.Surveyed.TryGetValue(output, out var surveyed) && surveyed.Flags.Any(flag => flag is SurveyFinding.Dead or SurveyFinding.HumOnly);
+
+    private async Task<ClipVerdict?> AskForeignAsync(JobStage stage, ToneSight.Foreign foreign, CancellationToken cancellationToken)
+    {
+        Hold(null);
+        if (stage == JobStage.Survey && ClippingOrder.Next(record.State, stage) is { } next)
+            return new(new(next, foreign.Hertz, RecognisedBy.Order), []);
+        await questions.AskAsync(stage, ClipQuestion.UnknownTone, null, foreign.Hertz, cancellationToken);
+        return null;
+    }
+
+    // A tone that cannot be counted: give it the capacitance that gives most level, then go by the order, then ask.
+    private async Task<ClipVerdict?> MakeOutAsync(JobStage stage, SilentSpell spell, CancellationToken cancellationToken)
+    {
+        if (stage == JobStage.Sweep && await hunt.SettleOnLoudestAsync(cancellationToken)
+            && await tones.LookAsync(cancellationToken) is ToneSight.Tone tone)
+            return await HearAsync(stage, tone, spell, cancellationToken);
+        Hold(null);
+        if (ClippingOrder.Next(record.State, stage) is { } next)
+            return new(new(next, null, RecognisedBy.Order), []);
+        await questions.AskAsync(stage, ClipQuestion.ToneNotCounted, null, null, cancellationToken);
+        return null;
+    }
+
+    private void Hold(int? output)
+    {
+        _held = output;
+        _waitForGap = true;
+    }
+}

@@ -1,0 +1,94 @@
+using AutoSweep.Core;
+using AutoSweep.Core.Journal;
+using AutoSweep.Instruments;
+using AutoSweep.Instruments.Fixture;
+using AutoSweep.Instruments.Meters;
+
+namespace AutoSweep.Worker.Bench;
+
+/// <summary>The opened instruments of a bench. Disposing it opens every relay and closes the links.</summary>
+public sealed class ConnectedBench : IAsyncDisposable
+{
+    private readonly BenchWiring _wiring;
+    private readonly ICapacitanceFixture? _fixture;
+
+    /// <summary>A bench of instruments that are open already; owned by the bench from now on.</summary>
+    /// <param name="wiring">How they are wired.</param>
+    /// <param name="meter">The meter.</param>
+    /// <param name="fixture">The fixture, or none.</param>
+    public ConnectedBench(BenchWiring wiring, ILevelMeter meter, ICapacitanceFixture? fixture) =>
+        (_wiring, Meter, _fixture) = (wiring, meter, fixture);
+
+    /// <summary>The meter.</summary>
+    public ILevelMeter Meter { get; }
+
+    /// <summary>The fixture.</summary>
+    /// <exception cref="BenchFaultException">The bench has none.</exception>
+    public ICapacitanceFixture Fixture => _fixture ?? throw new BenchFaultException(
+        BenchFault.NotReachable, "no fixture in the bench's wiring", "a fixture for a sweep", "give --fixture and --calibration, or name them in bench.json");
+
+    /// <summary>Whether the bench has a fixture.</summary>
+    public bool HasFixture => _fixture is not null;
+
+    /// <summary>Gain of the front-end amplifier; 1 without one.</summary>
+    public double AmplifierGain => _wiring.AmplifierGain;
+
+    /// <summary>How long to wait for the AC detector after a change.</summary>
+    public TimeSpan Settling => _wiring.SettleSeconds is { } seconds ? TimeSpan.FromSeconds(seconds) : Meter.Settling;
+
+    /// <summary>Opens and checks the instruments.</summary>
+    /// <param name="wiring">How the bench is wired.</param>
+    /// <param name="needsFixture">Whether the stages to come need the fixture.</param>
+    /// <param name="options">Clock, log, time-outs.</param>
+    /// <param name="cancellationToken">Ends the attempt.</param>
+    /// <exception cref="BenchFaultException">Something is missing, silent or another than it should be.</exception>
+    public static async Task<ConnectedBench> OpenAsync(BenchWiring wiring, bool needsFixture, InstrumentBenchOptions options, CancellationToken cancellationToken)
+    {
+        var meter = await InstrumentBench.OpenMeterAsync(
+            wiring.Meter ?? throw Unwired("meter", "--meter"), wiring.MeterDriver, options, cancellationToken);
+        try
+        {
+            var fixture = needsFixture || wiring.Fixture is not null ? await OpenFixtureAsync(wiring, options, cancellationToken) : null;
+            return new(wiring, meter, fixture);
+        }
+        catch
+        {
+            await meter.DisposeAsync();
+            throw;
+        }
+    }
+
+    /// <summary>What the journal keeps of the bench.</summary>
+    public BenchConnected Describe() => new()
+    {
+        MeterResource = _wiring.Meter!,
+        MeterIdentity = Meter.Identity.ToString(),
+        MeterDriver = _wiring.MeterDriver,
+        AmplifierGain = AmplifierGain,
+        FixtureResource = _wiring.Fixture,
+        FixtureSerial = _fixture?.Serial,
+        StrayPicofarads = _fixture?.Smallest.Picofarads,
+    };
+
+    /// <summary>A fault of the meter, with its name in it.</summary>
+    public BenchFaultException MeterFault(string found, string expected) => new(
+        BenchFault.NoAnswer, $"the meter {_wiring.Meter} gives {found}", expected, "check the meter's input, range and cable, then go on with --resume");
+
+    /// <summary>Opens every relay, lets go of the instruments.</summary>
+    public async ValueTask DisposeAsync()
+    {
+        if (_fixture is not null)
+            await _fixture.DisposeAsync();
+        await Meter.DisposeAsync();
+    }
+
+    private static Task<ICapacitanceFixture> OpenFixtureAsync(BenchWiring wiring, InstrumentBenchOptions options, CancellationToken cancellationToken) =>
+        InstrumentBench.OpenFixtureAsync(
+            wiring.Fixture ?? throw Unwired("fixture", "--fixture"),
+            wiring.Calibration ?? throw Unwired("calibration of the fixture", "--calibration"),
+            options,
+            cancellationToken);
+
+    private static BenchFaultException Unwired(string what, string flag) => new(
+        BenchFault.NotReachable, $"no {what} in the bench's wiring", $"a {what}", $"give {flag}, or name a bench.json with --bench that has it");
+}

@@ -1,0 +1,141 @@
+using AutoSweep.Core;
+using AutoSweep.Core.Journal;
+using AutoSweep.Instruments;
+using AutoSweep.Worker.Job;
+using AutoSweep.Worker.Reports;
+using Microsoft.Extensions.Hosting;
+using Microsoft.Extensions.Logging;
+
+namespace AutoSweep.Worker.Bench;
+
+/// <summary>The hosted worker: connects the bench, works through the stages of the plan, and leaves the bench safe whatever happens.</summary>
+/// <param name="plan">What to do.</param>
+/// <param name="record">The job.</param>
+/// <param name="board">The screens.</param>
+/// <param name="keys">The person's keys, for a stage that goes step by step.</param>
+/// <param name="outcome">Where the ending is told.</param>
+/// <param name="lifetime">Stops the host when the work is done.</param>
+/// <param name="logs">The log.</param>
+public sealed class JobWorker(
+    JobPlan plan, JobRecord record, BenchBoard board, IOperatorKeys keys, JobOutcome outcome, IHostApplicationLifetime lifetime, ILoggerFactory logs) : BackgroundService
+{
+    // A cable that was pulled is noticed before the person has sat down (bench practice, no source).
+    private static readonly TimeSpan Heartbeat = TimeSpan.FromSeconds(10);
+
+    private readonly ILogger _log = logs.CreateLogger<JobWorker>();
+    private readonly TimeProvider _clock = plan.ClockRate > 1 ? new AcceleratedTimeProvider(plan.ClockRate) : TimeProvider.System;
+
+    /// <inheritdoc/>
+    protected override async Task ExecuteAsync(CancellationToken stoppingToken)
+    {
+        try
+        {
+            await WorkAsync(stoppingToken);
+            outcome.Completed();
+        }
+        catch (BenchFaultException fault)
+        {
+            _log.LogError(fault, "The job stopped");
+            outcome.Failed(fault);
+        }
+        catch (OperationCanceledException)
+        {
+            outcome.Stopped();
+        }
+        catch (Exception fault)
+        {
+            _log.LogCritical(fault, "A fault that nobody foresaw");
+            outcome.Failed(fault);
+        }
+
+        lifetime.StopApplication();
+    }
+
+    private async Task WorkAsync(CancellationToken cancellationToken)
+    {
+        var needsFixture = plan.Stages.Contains(JobStage.Sweep);
+        await using var bench = await ConnectedBench.OpenAsync(plan.Wiring, needsFixture, InstrumentOptions(), cancellationToken);
+        record.Append(bench.Describe());
+        record.Appended += KeepFilesCurrent;
+        if (plan.Stages.Count == 0)
+            await KeepAsync(bench, cancellationToken);
+        foreach (var stage in Stages(bench))
+            await RunAsync(stage, cancellationToken);
+        board.Show(status => status with { Activity = BenchActivity.Finished, Output = null, Next = null, Message = null });
+    }
+
+    // Before the beep that says "done": who looks at the files then finds the output in them.
+    private void KeepFilesCurrent(JournalEntry entry)
+    {
+        if (entry.Event is OutputSurveyed or OutputSwept or EntryWithdrawn)
+            ResultFiles.Write(record);
+    }
+
+    // Nothing to measure: the bench stays connected, and a meter that has gone is noticed.
+    private async Task KeepAsync(ConnectedBench bench, CancellationToken cancellationToken)
+    {
+        board.Show(status => status with { Activity = BenchActivity.Waiting, Message = "The bench is connected. Ctrl-C ends." });
+        using var heartbeat = new PeriodicTimer(Heartbeat, _clock);
+        while (await heartbeat.WaitForNextTickAsync(cancellationToken))
+            await bench.Meter.ReadLevelAsync(cancellationToken);
+    }
+
+    private async Task RunAsync((IBenchStage Stage, IClipSource Clips) work, CancellationToken cancellationToken)
+    {
+        var (stage, clips) = work;
+        record.Append(new StageStarted(stage.Stage, stage.Plan));
+        ResultFiles.Write(record);
+        await stage.RestAsync(cancellationToken);
+        while (record.State.Missing(stage.Stage).Any())
+        {
+            board.Show(status => Waiting(status, stage.Stage));
+            await stage.WorkAsync(await clips.NextAsync(stage.Stage, cancellationToken), cancellationToken);
+        }
+
+        record.Append(new StageEnded(stage.Stage));
+        ResultFiles.Write(record);
+    }
+
+    // What the person must still do stays on the screen until the next clip; a result of the last output does too.
+    private BenchStatus Waiting(BenchStatus status, JobStage stage) => status with
+    {
+        Activity = status.Activity == BenchActivity.NeedsYou ? BenchActivity.NeedsYou : status.Output is null ? BenchActivity.Waiting : BenchActivity.Done,
+        Stage = stage,
+        Next = ClippingOrder.Next(record.State, stage) ?? record.State.Missing(stage).Select(output => (int?)output).FirstOrDefault(),
+    };
+
+    private IEnumerable<(IBenchStage Stage, IClipSource Clips)> Stages(ConnectedBench bench)
+    {
+        var signals = new BenchSignals(bench, board);
+        var levels = new LevelReader(bench, new(), _clock, logs.CreateLogger<LevelReader>());
+        var clips = Clips(bench, levels, signals);
+        return plan.Stages.Select(stage => (stage switch
+        {
+            JobStage.Survey => (IBenchStage)new SurveyStage(bench, levels, record, board, signals, new(), _clock),
+            _ => new SweepStage(bench, clips, levels, record, board, signals, _clock),
+        }, clips));
+    }
+
+    private IClipSource Clips(ConnectedBench bench, LevelReader levels, BenchSignals signals)
+    {
+        if (!plan.HandsFree)
+            return new StepByStepClips(keys, record, board);
+        var options = new ClipWatchOptions();
+        return new ClipWatch(
+            new ToneWatch(bench, levels, record, options), new LevelHunt(bench, levels, record), levels, record,
+            new ClipQuestions(record, board, signals), options, _clock);
+    }
+
+    // Where bench seconds fly, the wire still takes wall seconds: time-outs and the watchdog are stretched to match.
+    private InstrumentBenchOptions InstrumentOptions()
+    {
+        var options = new InstrumentBenchOptions { LoggerFactory = logs, Time = _clock };
+        return plan.ClockRate > 1
+            ? options with
+            {
+                Exchange = new() { QueryTimeout = TimeSpan.FromSeconds(2 * plan.ClockRate), QuietTime = TimeSpan.FromSeconds(0.1 * plan.ClockRate), QuietLimit = TimeSpan.FromSeconds(2 * plan.ClockRate) },
+                FixtureWatchdog = TimeSpan.FromSeconds(Math.Ceiling(plan.ClockRate)),
+            }
+            : options;
+    }
+}

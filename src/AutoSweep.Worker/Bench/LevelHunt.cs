@@ -1,0 +1,43 @@
+using AutoSweep.Core.Generator;
+using AutoSweep.Core.Journal;
+using AutoSweep.Core.Quantities;
+using AutoSweep.Worker.Job;
+
+namespace AutoSweep.Worker.Bench;
+
+/// <summary>Steps the fixture through likely capacitances for the one that gives most level, so that the counter has something to count.</summary>
+/// <param name="bench">The bench.</param>
+/// <param name="levels">Reads the levels.</param>
+/// <param name="record">The job, for what is still missing.</param>
+public sealed class LevelHunt(ConnectedBench bench, LevelReader levels, JobRecord record)
+{
+    // A filter of Q 10 is heard within a tenth of its peak; steps of a fifth, 40 % to either side, meet it or its neighbour's flank.
+    private static readonly double[] Spread = [1, 0.83, 1.2, 0.69, 1.44];
+
+    // A level that stands out is this many times the median of the hunt.
+    private const double StandsOut = 1.5;
+
+    /// <summary>Sets the fixture to the loudest place found.</summary>
+    /// <returns>False when no place stands out from the others: nothing tuned is clipped.</returns>
+    public async Task<bool> SettleOnLoudestAsync(CancellationToken cancellationToken)
+    {
+        var missing = record.Profile.FilteredOutputs.Where(output => !record.State.IsDone(JobStage.Sweep, output.Number)).ToList();
+        await levels.PrepareAsync(ToneWatch.LargestLevel, missing.Select(output => record.Profile.ToneOf(output)).Min(), cancellationToken);
+        List<(Capacitance Place, double Volts)> heard = [];
+        foreach (var place in Places(missing))
+        {
+            await bench.Fixture.SetAsync(place, cancellationToken);
+            heard.Add((place, (await levels.ReadAsync(cancellationToken, samples: 2, span: TimeSpan.Zero)).Mean.Volts));
+        }
+
+        var loudest = heard.MaxBy(one => one.Volts);
+        await bench.Fixture.SetAsync(loudest.Place, cancellationToken);
+        return loudest.Volts > StandsOut * heard.Select(one => one.Volts).Order().ElementAt(heard.Count / 2);
+    }
+
+    private IEnumerable<Capacitance> Places(List<GeneratorOutput> missing) =>
+        missing.Select(output => output.Capacitor!.ExpectedPicofarads)
+            .Distinct()
+            .SelectMany(value => Spread.Select(step => Capacitance.FromPicofarads(value * step)))
+            .Where(place => place >= bench.Fixture.Smallest && place <= bench.Fixture.Largest);
+}

@@ -1,0 +1,108 @@
+using AutoSweep.Core.Quantities;
+using AutoSweep.Instruments.Meters;
+using MathNet.Numerics.Statistics;
+using Microsoft.Extensions.Logging;
+
+namespace AutoSweep.Worker.Bench;
+
+/// <summary>Takes settled levels: waits for the detector, averages samples, and notices when they still move.</summary>
+/// <param name="bench">The connected bench.</param>
+/// <param name="options">How a reading is taken.</param>
+/// <param name="clock">The bench's clock.</param>
+/// <param name="log">Where retakes are told.</param>
+public sealed class LevelReader(ConnectedBench bench, LevelReaderOptions options, TimeProvider clock, ILogger<LevelReader> log)
+{
+    private NoiseRecord _noise = NoiseRecord.Start;
+    private double _toneHertz = 50;
+
+    /// <summary>Chooses range and detector bandwidth for a tone.</summary>
+    /// <param name="largest">The largest level to expect at the terminal.</param>
+    /// <param name="tone">The tone, or the lowest that may come.</param>
+    /// <param name="cancellationToken">Ends the wait.</param>
+    public Task PrepareAsync(Level largest, Frequency tone, CancellationToken cancellationToken)
+    {
+        _toneHertz = tone.Hertz;
+        return bench.Meter.PrepareLevelAsync(largest.Volts * bench.AmplifierGain, tone.Hertz, cancellationToken);
+    }
+
+    /// <summary>Waits until the detector has settled after a change just made, then reads.</summary>
+    /// <param name="cancellationToken">Ends the wait.</param>
+    /// <param name="samples">How many samples to average; the options' number when not given.</param>
+    /// <param name="span">Over how long to spread them; the options' span when not given.</param>
+    public async Task<LevelSample> ReadAsync(CancellationToken cancellationToken, int? samples = null, TimeSpan? span = null)
+    {
+        double[]? before = null;
+        for (var take = 0; ; take++)
+        {
+            await Task.Delay(bench.Settling, clock, cancellationToken);
+            var taken = await SampleAsync(samples ?? options.Samples, span ?? options.Span, cancellationToken);
+            var settled = IsSettled(taken) || (before is not null && IsOnlyUnsteady(before, taken));
+            if (settled || take == options.Retakes)
+                return Reading(taken, settled);
+            log.LogInformation("Level still moves ({First:G5} to {Last:G5} V): waiting {Settling} and reading again", taken[0], taken[^1], bench.Settling);
+            before = taken;
+        }
+    }
+
+    private async Task<double[]> SampleAsync(int wanted, TimeSpan span, CancellationToken cancellationToken)
+    {
+        List<double> samples = [];
+        var last = clock.GetTimestamp() - (long)(span.TotalSeconds * clock.TimestampFrequency);
+        for (var tries = 0; samples.Count < wanted; tries++)
+        {
+            var left = (span / (wanted - 1)) - clock.GetElapsedTime(last);
+            if (left > TimeSpan.Zero)
+                await Task.Delay(left, clock, cancellationToken);
+            last = clock.GetTimestamp();
+            var reading = await bench.Meter.ReadLevelAsync(cancellationToken);
+            if (reading.Kind == MeterReadingKind.Value)
+            {
+                samples.Add(reading.Value / bench.AmplifierGain);
+                continue;
+            }
+
+            if (tries >= wanted + 4) // a range for each decade from 100 mV to 100 V
+                throw bench.MeterFault($"{reading.Kind} ('{reading.Raw}') again and again", "a level in volts");
+            samples.Clear();
+            await WidenAsync(reading, cancellationToken);
+        }
+
+        return [.. samples];
+    }
+
+    // Overload: the next range up holds ten times as much.
+    private async Task WidenAsync(MeterReading reading, CancellationToken cancellationToken)
+    {
+        log.LogWarning("Meter gave {Kind} ('{Raw}') in its {Range} V range", reading.Kind, reading.Raw, bench.Meter.RangeVolts);
+        if (reading.Kind == MeterReadingKind.Overload)
+            await bench.Meter.PrepareLevelAsync(2 * bench.Meter.RangeVolts, _toneHertz, cancellationToken);
+        await Task.Delay(bench.Settling, clock, cancellationToken);
+    }
+
+    private bool IsSettled(double[] samples)
+    {
+        var trend = Math.Abs(samples[^1] - samples[0]);
+        return trend <= options.TrendSigmas * Math.Sqrt(2) * SampleSd(samples.Mean());
+    }
+
+    // A wheel that wobbles never stands still, but its mean does: two takes in a row then agree within their own spread,
+    // which a detector on its way to a new level does not.
+    private static bool IsOnlyUnsteady(double[] before, double[] now)
+    {
+        var spread = Math.Sqrt((before.Variance() / before.Length) + (now.Variance() / now.Length));
+        return Math.Abs(now.Mean() - before.Mean()) <= 2 * spread;
+    }
+
+    private LevelSample Reading(double[] samples, bool settled)
+    {
+        var mean = samples.Mean();
+        var sd = samples.StandardDeviation();
+        if (mean > 0)
+            _noise = _noise.With(sd / mean, samples.Length);
+        return new(new(mean), new(sd), Math.Max(SampleSd(mean) / Math.Sqrt(samples.Length) / Math.Max(mean, double.Epsilon), 1e-6), samples.Length, settled);
+    }
+
+    private double SampleSd(double level) => Math.Sqrt(
+        Math.Pow(level * Math.Max(_noise.RelativeSd, options.NoiseFloor), 2)
+        + Math.Pow(options.NoiseShareOfRange * bench.Meter.RangeVolts / bench.AmplifierGain, 2));
+}

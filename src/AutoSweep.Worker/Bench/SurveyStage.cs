@@ -1,0 +1,114 @@
+using AutoSweep.Core.Journal;
+using AutoSweep.Core.Quantities;
+using AutoSweep.Worker.Job;
+
+namespace AutoSweep.Worker.Bench;
+
+/// <summary>The survey: tone, level and noise of every output, in whatever order they are clipped.</summary>
+/// <param name="bench">The bench.</param>
+/// <param name="levels">Reads levels.</param>
+/// <param name="record">The job.</param>
+/// <param name="board">The screens.</param>
+/// <param name="signals">The sounds.</param>
+/// <param name="options">Limits of what is noticed.</param>
+/// <param name="clock">The bench's clock.</param>
+public sealed class SurveyStage(
+    ConnectedBench bench, LevelReader levels, JobRecord record, BenchBoard board, BenchSignals signals, SurveyOptions options, TimeProvider clock) : IBenchStage
+{
+    /// <inheritdoc/>
+    public JobStage Stage => JobStage.Survey;
+
+    /// <inheritdoc/>
+    public IReadOnlyList<int> Plan => [.. record.Profile.Outputs.Select(output => output.Number)];
+
+    /// <inheritdoc/>
+    public Task RestAsync(CancellationToken cancellationToken) =>
+        bench.HasFixture ? bench.Fixture.OpenAllAsync(cancellationToken) : Task.CompletedTask;
+
+    /// <inheritdoc/>
+    public async Task WorkAsync(ClipVerdict verdict, CancellationToken cancellationToken)
+    {
+        foreach (var silent in verdict.Silent)
+            WriteDown(silent);
+        if (verdict.Clipped is { } clipped)
+            await SurveyAsync(clipped, cancellationToken);
+    }
+
+    private void WriteDown(SilentOutput silent)
+    {
+        var millivolts = silent.Reading.Mean.Millivolts;
+        record.Append(new OutputSurveyed
+        {
+            Output = silent.Output,
+            Millivolts = millivolts,
+            NoiseMillivolts = silent.Reading.SampleSd.Millivolts,
+            Flags = [Finding(silent, millivolts)],
+        });
+    }
+
+    // Behind a filter an aged capacitor can hide a tone from the counter: what sounds there and does not count as hum is left open.
+    private SurveyFinding Finding(SilentOutput silent, double millivolts)
+    {
+        if (millivolts < options.DeadMillivolts)
+            return SurveyFinding.Dead;
+        var filtered = record.Profile.FilteredOutputs.Any(output => output.Number == silent.Output);
+        return filtered && !silent.HumCounted ? SurveyFinding.ToneNotCounted : SurveyFinding.HumOnly;
+    }
+
+    private async Task SurveyAsync(ClippedOutput clipped, CancellationToken cancellationToken)
+    {
+        var began = clock.GetTimestamp();
+        record.Append(new OutputRecognised(Stage, clipped.Output, clipped.ToneHertz, clipped.By));
+        board.Show(status => status with { Activity = BenchActivity.Reading, Output = clipped.Output, ToneHertz = clipped.ToneHertz, Readings = [], Fit = null, Message = null });
+        var output = record.Profile.Outputs.Single(one => one.Number == clipped.Output);
+        await levels.PrepareAsync(ToneWatch.LargestLevel, new(clipped.ToneHertz ?? record.Profile.ToneOf(output).Hertz), cancellationToken);
+        var sample = await levels.ReadAsync(cancellationToken, options.Samples, options.Span);
+        record.Append(Reading(clipped.Output, sample, clock.GetElapsedTime(began)));
+        record.Append(Surveyed(clipped, sample));
+        MarkSwap();
+        await signals.DoneAsync(cancellationToken);
+    }
+
+    private LevelRead Reading(int output, LevelSample sample, TimeSpan since) => new()
+    {
+        Stage = Stage,
+        Output = output,
+        Millivolts = sample.Mean.Millivolts,
+        RelativeNoise = sample.RelativeNoise,
+        Samples = sample.Samples,
+        Settled = sample.Settled,
+        Seconds = since.TotalSeconds,
+    };
+
+    private OutputSurveyed Surveyed(ClippedOutput clipped, LevelSample sample)
+    {
+        List<SurveyFinding> flags = [];
+        if (clipped is { By: RecognisedBy.Order, ToneHertz: not null })
+            flags.Add(SurveyFinding.WrongTone);
+        if (clipped.ToneHertz is null)
+            flags.Add(SurveyFinding.ToneNotCounted);
+        if (sample.SampleSd.Volts > options.UnsteadyShare * sample.Mean.Volts)
+            flags.Add(SurveyFinding.Unsteady);
+        return new()
+        {
+            Output = clipped.Output,
+            ToneHertz = clipped.ToneHertz,
+            Millivolts = sample.Mean.Millivolts,
+            NoiseMillivolts = sample.SampleSd.Millivolts,
+            Flags = flags,
+        };
+    }
+
+    // ..., n-1, n+1, n in somebody's ascending order: n and n+1 sit on each other's terminals, or the hand skipped one and went back.
+    private void MarkSwap()
+    {
+        var order = record.State.ClippingOrder;
+        if (order.Count < 4 || order[^1] + 1 != order[^2] || order[^3] + 2 != order[^2] || order[^4] + 1 != order[^3])
+            return;
+        foreach (var output in new[] { order[^2], order[^1] })
+        {
+            var surveyed = record.State.Surveyed[output];
+            record.Append(surveyed with { Flags = [.. surveyed.Flags, SurveyFinding.Swapped] });
+        }
+    }
+}

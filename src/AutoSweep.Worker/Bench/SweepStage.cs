@@ -1,0 +1,137 @@
+using AutoSweep.Core.Generator;
+using AutoSweep.Core.Journal;
+using AutoSweep.Core.Peaks;
+using AutoSweep.Core.Quantities;
+using AutoSweep.Worker.Job;
+
+namespace AutoSweep.Worker.Bench;
+
+/// <summary>The sweep: the peaking capacitance of every filtered output, in whatever order they are clipped.</summary>
+/// <param name="bench">The bench.</param>
+/// <param name="clips">Tells what is clipped.</param>
+/// <param name="levels">Reads levels.</param>
+/// <param name="record">The job.</param>
+/// <param name="board">The screens.</param>
+/// <param name="signals">The sounds.</param>
+/// <param name="clock">The bench's clock.</param>
+public sealed class SweepStage(
+    ConnectedBench bench, IClipSource clips, LevelReader levels, JobRecord record, BenchBoard board, BenchSignals signals, TimeProvider clock) : IBenchStage
+{
+    /// <inheritdoc/>
+    public JobStage Stage => JobStage.Sweep;
+
+    /// <inheritdoc/>
+    public IReadOnlyList<int> Plan => [.. record.Profile.FilteredOutputs.Select(output => output.Number)];
+
+    /// <summary>The fixture rests where the next output is expected to peak, so that its tone is loud when the clip lands.</summary>
+    public async Task RestAsync(CancellationToken cancellationToken)
+    {
+        if (Next() is { } next)
+            await bench.Fixture.SetAsync(Within(SweepPriors.For(next, record.State).Expected), cancellationToken);
+        else
+            await bench.Fixture.OpenAllAsync(cancellationToken);
+    }
+
+    /// <inheritdoc/>
+    public async Task WorkAsync(ClipVerdict verdict, CancellationToken cancellationToken)
+    {
+        foreach (var silent in verdict.Silent)
+            record.Append(Result(silent.Output, 0, SweepPriors.Nothing));
+        if (verdict.Clipped is not { } clipped)
+            return;
+        record.Append(new OutputRecognised(Stage, clipped.Output, clipped.ToneHertz, clipped.By));
+        board.Show(status => status with { Activity = BenchActivity.Reading, Output = clipped.Output, ToneHertz = clipped.ToneHertz, Readings = [], Fit = null, Message = null });
+        var result = await SearchAsync(Output(clipped.Output), clipped, cancellationToken);
+        await CompleteAsync(clipped, result, cancellationToken);
+    }
+
+    private async Task<PeakResult> SearchAsync(GeneratorOutput output, ClippedOutput clipped, CancellationToken cancellationToken)
+    {
+        var began = clock.GetTimestamp();
+        var tone = new Frequency(clipped.ToneHertz ?? record.Profile.ToneOf(output).Hertz);
+        await levels.PrepareAsync(ToneWatch.LargestLevel, tone, cancellationToken);
+        var search = new PeakSearch(
+            SweepPriors.For(output, record.State), new() { Smallest = bench.Fixture.Smallest, Largest = bench.Fixture.Largest });
+        while (search.Next() is PeakStep.Read wanted)
+        {
+            var set = await bench.Fixture.SetAsync(wanted.Capacitance, cancellationToken);
+            var sample = await levels.ReadAsync(cancellationToken);
+            var elapsed = clock.GetElapsedTime(began);
+            record.Append(Reading(output.Number, set, sample, elapsed));
+            search.Tell(new(set, sample.Mean, sample.RelativeNoise, elapsed, sample.Settled));
+            board.Show(status => status with { Readings = record.State.InHand!.Readings, Fit = search.Current });
+        }
+
+        return ((PeakStep.Done)search.Next()).Result;
+    }
+
+    // The tone is counted once more, at the peak, where it is loudest: only then is it certain whose peak this is.
+    private async Task CompleteAsync(ClippedOutput clipped, PeakResult result, CancellationToken cancellationToken)
+    {
+        if (result.Peak is { } peak)
+            await bench.Fixture.SetAsync(Within(peak), cancellationToken);
+        var sight = await clips.ConfirmAsync(clipped.Output, cancellationToken);
+        if (Objection(clipped, sight) is { } why)
+        {
+            record.Append(new OutputAbandoned(Stage, clipped.Output, why));
+            board.Show(status => status with { Activity = BenchActivity.NeedsYou, Message = $"{why} Output {clipped.Output} is measured again when it is clipped." });
+            await signals.QuestionAsync(cancellationToken);
+            return;
+        }
+
+        record.Append(Result(clipped.Output, (sight as ToneSight.Tone)?.Hertz ?? clipped.ToneHertz ?? 0, result));
+        await RestAsync(cancellationToken);
+        await signals.DoneAsync(cancellationToken);
+    }
+
+    private static string? Objection(ClippedOutput clipped, ToneSight sight) => sight switch
+    {
+        ToneSight.Tone tone when tone.Output != clipped.Output => $"The clip moved to output {tone.Output} during the sweep.",
+        ToneSight.Silence when clipped.ToneHertz is not null => "The tone went away during the sweep: the clip came off, or the motor stopped.",
+        _ => null,
+    };
+
+    private LevelRead Reading(int output, Capacitance set, LevelSample sample, TimeSpan since) => new()
+    {
+        Stage = Stage,
+        Output = output,
+        Picofarads = set.Picofarads,
+        Millivolts = sample.Mean.Millivolts,
+        RelativeNoise = sample.RelativeNoise,
+        Samples = sample.Samples,
+        Settled = sample.Settled,
+        Seconds = since.TotalSeconds,
+    };
+
+    private static OutputSwept Result(int output, double hertz, PeakResult result) => new()
+    {
+        Output = output,
+        ToneHertz = hertz,
+        Reason = result.Reason,
+        PeakPicofarads = result.Peak?.Picofarads,
+        PeakSdPicofarads = Finite(result.PeakSdPicofarads),
+        HalfWidthPicofarads = Finite(result.HalfWidthPicofarads),
+        Q = Finite(result.Q),
+        PeakMillivolts = result.LevelAtPeak?.Millivolts,
+        HumMillivolts = result.Hum?.Millivolts,
+        Law = result.Law,
+        LogOddsSeriesOverShunt = result.LogOddsSeriesOverShunt,
+        LogOddsGeneral = result.LogOddsGeneral,
+        LossBoundDecibels = Finite(result.LossBoundDecibels),
+        Readings = result.Trace.Count,
+    };
+
+    private static double? Finite(double value) => double.IsFinite(value) ? value : null;
+
+    private GeneratorOutput? Next()
+    {
+        var missing = record.State.Missing(Stage).ToList();
+        var next = ClippingOrder.Next(record.State, Stage) ?? missing.Select(output => (int?)output).FirstOrDefault();
+        return next is { } number ? Output(number) : null;
+    }
+
+    private GeneratorOutput Output(int number) => record.Profile.Outputs.Single(output => output.Number == number);
+
+    private Capacitance Within(Capacitance wanted) =>
+        new(Math.Clamp(wanted.Picofarads, bench.Fixture.Smallest.Picofarads, bench.Fixture.Largest.Picofarads));
+}

@@ -1,0 +1,15 @@
+namespace AutoSweep.Worker.Commands;
+
+/// <summary>The usual cautions of the trade (common practice), shown at the step where they matter.</summary>
+public static class Cautions
+{
+    /// <summary>Before the generator runs on the bench.</summary>
+    public const string SpinningGenerator =
+        "CAUTION: the motor, its capacitor and switch carry mains; cover the terminals, use an isolating transformer and a residual-current device. "
+        + "Shaft and wheels spin: keep hair, sleeves and screwdrivers away. Local codes and licensed practice come first.";
+
+    /// <summary>Before old capacitors come off.</summary>
+    public const string OldCapacitors =
+        "CAUTION: old wax capacitors may hold harmful impregnants: do not heat or cut them, wear gloves, dispose of them by local rule. "
+        + "Discharge capacitors before you handle them. Solder gives off fumes and may hold lead: extract, and wash your hands.";
+}

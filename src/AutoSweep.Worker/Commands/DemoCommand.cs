@@ -1,0 +1,63 @@
+using System.CommandLine;
+using System.Globalization;
+using AutoSweep.Core.Generator;
+using AutoSweep.Core.Journal;
+using AutoSweep.Worker.Bench;
+using AutoSweep.Worker.Job;
+using AutoSweep.Worker.Terminal;
+using Spectre.Console;
+
+namespace AutoSweep.Worker.Commands;
+
+/// <summary><c>autosweep demo</c>: the whole job on the simulated bench.</summary>
+public static class DemoCommand
+{
+    /// <summary>The command.</summary>
+    public static Command Build()
+    {
+        var job = new Option<string?>("--job") { Description = "The job's folder. Left out: a new one under jobs/.", HelpName = "DIR" };
+        var bench = new Option<string>("--sim-bench") { Description = "The simulated bench.", HelpName = "NAME", DefaultValueFactory = _ => "demo" };
+        var rate = new Option<double>("--clock-rate") { Description = "How many times faster than real the simulated bench runs.", HelpName = "N", DefaultValueFactory = _ => 60 };
+        var seed = new Option<int?>("--seed") { Description = "Seed of the simulated bench's noise. Left out: the bench's own.", HelpName = "N" };
+        var command = new Command("demo", "Surveys and sweeps an invented generator on a simulated bench, hands-free, and compares the result with the simulator's truth.")
+        {
+            job, bench, rate, seed,
+        };
+        command.SetAction((parsed, cancellationToken) => StageCommand.RunAsync(() => RunAsync(
+            parsed.GetValue(job) ?? NewFolder(), parsed.GetValue(bench)!, parsed.GetValue(rate), parsed.GetValue(seed), cancellationToken)));
+        return command;
+    }
+
+    private static string NewFolder() =>
+        Path.Combine("jobs", "demo-" + TimeProvider.System.GetLocalNow().ToString("yyyyMMdd-HHmmss", CultureInfo.InvariantCulture));
+
+    private static async Task<JobOutcome> RunAsync(string folder, string bench, double rate, int? seed, CancellationToken cancellationToken)
+    {
+        JobOutcome outcome;
+        JobState state;
+        JobFolder files;
+        await using (var simulator = await SimulatedBench.StartAsync(bench, rate, seed, cancellationToken))
+        {
+            var record = JobRecord.Begin(JobFolder.Open(folder), GeneratorProfileLibrary.Open(simulator.Generator), Software.NameAndVersion, TimeProvider.System);
+            files = record.Folder;
+            outcome = await HostedJob.RunAsync(
+                record, new() { Wiring = simulator.Wiring, Stages = [JobStage.Survey, JobStage.Sweep], HandsFree = true, ClockRate = rate }, cancellationToken);
+            state = record.State;
+        }
+
+        if (outcome.ExitCode == JobOutcome.Success)
+            await JudgeAsync(bench, state, files, outcome, cancellationToken);
+        return outcome;
+    }
+
+    // Only now, with the job closed, is the truth looked at, and by the simulator's own program.
+    private static async Task JudgeAsync(string bench, JobState state, JobFolder files, JobOutcome outcome, CancellationToken cancellationToken)
+    {
+        var score = await SimulatedBench.ScoreAsync(bench, files, cancellationToken);
+        if (!AnsiConsole.Profile.Out.IsTerminal)
+            AnsiConsole.Profile.Width = 120;
+        DemoSummary.Write(AnsiConsole.Console, state, files, score);
+        if (!score.Good)
+            outcome.MissedTruth();
+    }
+}

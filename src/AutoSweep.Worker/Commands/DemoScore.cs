@@ -1,0 +1,43 @@
+using System.Text.Json;
+using System.Text.Json.Serialization;
+
+namespace AutoSweep.Worker.Commands;
+
+/// <summary>The simulator's own comparison of a finished job with its truth, as it prints it.</summary>
+/// <param name="Outputs">Each planned output.</param>
+/// <param name="NotPlanned">Outputs that the job has and the simulated generator has no filter for.</param>
+/// <param name="Flags">Each output with a planted fault, or flagged without one.</param>
+/// <param name="Surveyed">How many outputs the survey has once each.</param>
+/// <param name="Good">Whether every planned output is there once and within the limit.</param>
+/// <param name="WorstErrorInHalfWidths">The largest error of a peak.</param>
+/// <param name="WorstLossDecibels">The most level lost at a found peak.</param>
+/// <param name="MedianReadings">The median number of readings a peak took.</param>
+public sealed record DemoScore(
+    IReadOnlyList<DemoOutputScore> Outputs,
+    IReadOnlyList<int> NotPlanned,
+    IReadOnlyList<DemoFlagScore> Flags,
+    int Surveyed,
+    bool Good,
+    double WorstErrorInHalfWidths,
+    double WorstLossDecibels,
+    double MedianReadings)
+{
+    private static readonly JsonSerializerOptions Json = new(JsonSerializerDefaults.Web) { NumberHandling = JsonNumberHandling.AllowNamedFloatingPointLiterals };
+
+    /// <summary>Reads what the simulator printed.</summary>
+    public static DemoScore Parse(string json) => JsonSerializer.Deserialize<DemoScore>(json, Json)!;
+}
+
+/// <summary>One output's peak against the truth.</summary>
+/// <param name="Output">The output.</param>
+/// <param name="TruePicofarads">Where the simulated filter really peaks.</param>
+/// <param name="ErrorInHalfWidths">Found less true, in true half-power half-widths.</param>
+/// <param name="LossDecibels">Level lost at the found peak.</param>
+public sealed record DemoOutputScore(int Output, double TruePicofarads, double ErrorInHalfWidths, double LossDecibels);
+
+/// <summary>One output's planted fault against the survey's flags.</summary>
+/// <param name="Output">The output.</param>
+/// <param name="Planted">The planted fault; empty for none.</param>
+/// <param name="Flags">The survey's flags.</param>
+/// <param name="Found">Whether the two agree.</param>
+public sealed record DemoFlagScore(int Output, string Planted, string Flags, bool Found);

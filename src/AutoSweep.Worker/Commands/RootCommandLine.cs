@@ -1,0 +1,31 @@
+using System.CommandLine;
+using AutoSweep.Worker.Bench;
+
+namespace AutoSweep.Worker.Commands;
+
+/// <summary>The command line as a whole.</summary>
+public static class RootCommandLine
+{
+    /// <summary>Understands the arguments and runs the command.</summary>
+    /// <param name="arguments">The arguments as typed.</param>
+    /// <returns>One of <see cref="ExitCodes"/>.</returns>
+    public static async Task<int> RunAsync(string[] arguments)
+    {
+        var parsed = Build().Parse(arguments);
+        var code = await parsed.InvokeAsync(new() { EnableDefaultExceptionHandler = false });
+        return parsed.Errors.Count > 0 ? JobOutcome.BadUsage : code;
+    }
+
+    private static RootCommand Build() => new(
+        """
+        Recaps tone-wheel generators: recognises the output that is clipped, finds the capacitance at which it is loudest, writes everything down.
+
+        Exit codes:
+        """ + "\n" + string.Join('\n', ExitCodes.All.Select(one => $"  {one.Code,2}  {one.Meaning}")))
+    {
+        DemoCommand.Build(),
+        SurveyCommand.Build(),
+        SweepCommand.Build(),
+        ServeCommand.Build(),
+    };
+}

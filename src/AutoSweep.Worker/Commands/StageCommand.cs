@@ -1,0 +1,60 @@
+using System.CommandLine;
+using System.Globalization;
+using AutoSweep.Core;
+using AutoSweep.Core.Journal;
+using AutoSweep.Worker.Bench;
+using AutoSweep.Worker.Terminal;
+using Spectre.Console;
+
+namespace AutoSweep.Worker.Commands;
+
+/// <summary>What the commands that read the bench have in common.</summary>
+public static class StageCommand
+{
+    /// <summary>A command that works through stages of a job.</summary>
+    /// <param name="name">What is typed.</param>
+    /// <param name="help">What it does, for a technician.</param>
+    /// <param name="cautions">What is shown before the work begins.</param>
+    /// <param name="stages">The stages.</param>
+    public static Command Build(string name, string help, IReadOnlyList<string> cautions, params JobStage[] stages)
+    {
+        var job = new JobFlags();
+        var bench = new BenchFlags();
+        var handsFree = new Option<bool>("--hands-free") { Description = "Recognise the clipped output by its tone, in any order, without a key. Left out: asks for one output after the other." };
+        var rate = new Option<double>("--clock-rate") { Description = "For a simulated bench only: how many times faster than real its clock runs.", HelpName = "N", DefaultValueFactory = _ => 1 };
+        var command = new Command(name, help) { handsFree, rate };
+        job.AddTo(command);
+        bench.AddTo(command);
+        command.SetAction((parsed, cancellationToken) => RunAsync(async () =>
+        {
+            var wiring = bench.Read(parsed);
+            foreach (var caution in cautions)
+                AnsiConsole.MarkupLineInterpolated(CultureInfo.InvariantCulture, $"[yellow]{caution}[/]");
+            return await HostedJob.RunAsync(
+                job.Open(parsed),
+                new() { Wiring = wiring, Stages = stages, HandsFree = parsed.GetValue(handsFree), ClockRate = parsed.GetValue(rate) },
+                cancellationToken);
+        }));
+        return command;
+    }
+
+    /// <summary>Runs work and tells a fault as found, expected, what to do.</summary>
+    /// <returns>The exit code.</returns>
+    public static async Task<int> RunAsync(Func<Task<JobOutcome>> work)
+    {
+        JobOutcome outcome;
+        try
+        {
+            outcome = await work();
+        }
+        catch (BenchFaultException fault)
+        {
+            outcome = new();
+            outcome.Failed(fault);
+        }
+
+        if (outcome.Fault is { } trouble)
+            FaultText.Write(AnsiConsole.Create(new() { Out = new AnsiConsoleOutput(Console.Error) }), trouble);
+        return outcome.ExitCode;
+    }
+}

@@ -1,0 +1,28 @@
+using AutoSweep.Core.Journal;
+
+namespace AutoSweep.Worker.Reports;
+
+/// <summary>results.json: everything that the journal folds to, for other programs.</summary>
+/// <param name="Generator">The generator's name.</param>
+/// <param name="Invented">Whether it exists only in examples.</param>
+/// <param name="Bench">The bench that took the latest readings.</param>
+/// <param name="Survey">The surveyed outputs.</param>
+/// <param name="Sweeps">The swept outputs.</param>
+/// <param name="Missing">Outputs planned and not done, by stage.</param>
+public sealed record JobResults(
+    string Generator,
+    bool Invented,
+    BenchConnected? Bench,
+    IReadOnlyList<OutputSurveyed> Survey,
+    IReadOnlyList<SweptResult> Sweeps,
+    IReadOnlyDictionary<JobStage, IReadOnlyList<int>> Missing)
+{
+    /// <summary>The results of a job.</summary>
+    public static JobResults From(JobState state) => new(
+        state.Profile!.Name,
+        state.Profile.Invented,
+        state.Bench,
+        [.. state.Surveyed.Values],
+        [.. state.Swept.Values.Select(swept => SweptResult.From(state, swept))],
+        state.Planned.Keys.ToDictionary(stage => stage, stage => (IReadOnlyList<int>)[.. state.Missing(stage)]));
+}

@@ -1,0 +1,39 @@
+using System.Text.Json;
+using AutoSweep.Core;
+using AutoSweep.Core.Journal;
+using AutoSweep.Worker.Job;
+
+namespace AutoSweep.Worker.Reports;
+
+/// <summary>The result files of a job, each folded from its journal and replaced whole, so that a reader never meets half a file.</summary>
+public static class ResultFiles
+{
+    private static readonly JsonSerializerOptions Json = new(JournalLine.Json) { WriteIndented = true };
+
+    /// <summary>Writes the files of every stage that has begun.</summary>
+    /// <exception cref="BenchFaultException">The folder cannot be written.</exception>
+    public static void Write(JobRecord record)
+    {
+        var (state, folder) = (record.State, record.Folder);
+        if (state.Planned.ContainsKey(JobStage.Survey))
+            Replace(folder.Survey, SurveyCsv.Text(state));
+        if (state.Planned.ContainsKey(JobStage.Sweep))
+            Replace(folder.Sweeps, SweepsCsv.Text(state));
+        Replace(folder.Results, JsonSerializer.Serialize(JobResults.From(state), Json) + "\n");
+    }
+
+    private static void Replace(string path, string text)
+    {
+        try
+        {
+            var fresh = path + ".new";
+            File.WriteAllText(fresh, text);
+            File.Move(fresh, path, overwrite: true);
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            throw new BenchFaultException(BenchFault.JournalNotWritten, $"{path} cannot be written ({fault.Message})", "room and permission in the job folder",
+                "free some disk space or close the program that holds the file, then go on with --resume; the journal has everything", fault);
+        }
+    }
+}

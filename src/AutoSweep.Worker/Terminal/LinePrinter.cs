@@ -1,0 +1,69 @@
+using System.Globalization;
+using AutoSweep.Core.Journal;
+using AutoSweep.Core.Peaks;
+using AutoSweep.Core.Quantities;
+using AutoSweep.Worker.Bench;
+using AutoSweep.Worker.Job;
+using AutoSweep.Worker.Reports;
+
+namespace AutoSweep.Worker.Terminal;
+
+/// <summary>One line an event, for pipes, logs and step-by-step work.</summary>
+/// <param name="output">Where the lines go.</param>
+/// <param name="record">The job.</param>
+/// <param name="board">The bench's status.</param>
+public sealed class LinePrinter(TextWriter output, JobRecord record, BenchBoard board) : IBenchScreen
+{
+    private string? _said;
+
+    /// <inheritdoc/>
+    public async Task ShowAsync(CancellationToken closing)
+    {
+        record.Appended += Print;
+        board.Changed += Say;
+        board.Sounded += Ring;
+        var closed = new TaskCompletionSource();
+        await using (closing.Register(closed.SetResult))
+            await closed.Task;
+        record.Appended -= Print;
+        board.Changed -= Say;
+        board.Sounded -= Ring;
+    }
+
+    /// <summary>The line of an event; none for one that a person need not see.</summary>
+    public static string? Line(JournalEvent what) => what switch
+    {
+        BenchConnected bench => $"Bench: {bench.MeterIdentity} by {bench.MeterDriver}" + (bench.FixtureSerial is { } serial ? $", fixture {serial}" : ""),
+        StageStarted started => $"{started.Stage}: {started.Planned.Count} outputs planned",
+        OutputSurveyed surveyed => Text($"  output {surveyed.Output,3}  {Tone(surveyed.ToneHertz)}  {surveyed.Millivolts,8:0.000} mV  {string.Join(' ', surveyed.Flags.Select(SurveyCsv.Name))}").TrimEnd(),
+        OutputSwept { Reason: PeakStopReason.BoundReached } swept => Peak(swept),
+        OutputSwept swept => Peak(swept) + $"  <- {swept.Reason}",
+        OutputAbandoned abandoned => $"  output {abandoned.Output,3}  broken off: {abandoned.Why}",
+        StageEnded ended => $"{ended.Stage}: complete",
+        _ => null,
+    };
+
+    private static string Peak(OutputSwept swept) => Text(
+        $"  output {swept.Output,3}  {Tone(swept.ToneHertz)}  peak {Nanofarads(swept.PeakPicofarads),9} nF ± {swept.PeakSdPicofarads / 1000:0.00}  half-width {swept.HalfWidthPicofarads / 1000,6:0.00} nF  {swept.PeakMillivolts,7:0.000} mV  {swept.Readings} readings");
+
+    private static string Nanofarads(long? picofarads) => picofarads is { } value ? new Capacitance(value).Nanofarads.ToString("0.00", CultureInfo.InvariantCulture) : "none";
+
+    private static string Tone(double? hertz) => hertz is > 0 ? Text($"{hertz,9:0.00} Hz") : "     no tone";
+
+    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+
+    private void Print(JournalEntry entry)
+    {
+        if (Line(entry.Event) is { } line)
+            output.WriteLine(line);
+    }
+
+    private void Say(BenchStatus status)
+    {
+        if (status.Message is { } message && message != _said)
+            output.WriteLine($"  >> {message}");
+        _said = status.Message;
+    }
+
+    private void Ring(BenchSound sound) => output.Write(sound == BenchSound.Done ? "\a" : "\a\a");
+}

@@ -1,0 +1,40 @@
+using AutoSweep.Core.Journal;
+using AutoSweep.Core.Peaks;
+using AutoSweep.Worker.Bench;
+using Spectre.Console;
+using Spectre.Console.Rendering;
+
+namespace AutoSweep.Worker.Terminal;
+
+/// <summary>The map of all outputs with their state, in sign and colour.</summary>
+public static class OutputMap
+{
+    private const int Columns = 24;
+
+    /// <summary>The map for the stage at work.</summary>
+    public static IRenderable Draw(JobState state, BenchStatus status)
+    {
+        if (state.Profile is not { } profile || status.Stage is not { } stage)
+            return new Text(" ");
+        var rows = profile.Outputs.Chunk(Columns).Select(row => new Markup(string.Concat(row.Select(output => Cell(state, status, stage, output.Number)))));
+        return new Rows([.. rows, new Markup("[grey]▶ at the clips   ✓ done   ! look at it   · to do   (blank: not in this stage)[/]")]);
+    }
+
+    private static string Cell(JobState state, BenchStatus status, JobStage stage, int output)
+    {
+        var (sign, colour) = Sign(state, status, stage, output);
+        return $"[{colour}]{output,3}{sign}[/]";
+    }
+
+    private static (char Sign, string Colour) Sign(JobState state, BenchStatus status, JobStage stage, int output)
+    {
+        if (status.Output == output && status.Activity == BenchActivity.Reading)
+            return ('▶', "bold yellow");
+        if (!state.Planned.GetValueOrDefault(stage, []).Contains(output))
+            return (' ', "grey35");
+        if (!state.IsDone(stage, output))
+            return ('·', "grey");
+        var good = stage == JobStage.Survey ? state.Surveyed[output].Flags.Count == 0 : state.Swept[output].Reason == PeakStopReason.BoundReached;
+        return good ? ('✓', "green") : ('!', "bold red");
+    }
+}

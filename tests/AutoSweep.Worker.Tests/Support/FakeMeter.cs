@@ -1,0 +1,48 @@
+using AutoSweep.Instruments;
+using AutoSweep.Instruments.Meters;
+
+namespace AutoSweep.Worker.Tests.Support;
+
+/// <summary>A meter that answers what the test has written down.</summary>
+internal sealed class FakeMeter : ILevelMeter
+{
+    public Queue<MeterReading> Levels { get; } = [];
+
+    public Queue<MeterReading> Counts { get; } = [];
+
+    public int Beeps { get; private set; }
+
+    public List<double> Prepared { get; } = [];
+
+    public InstrumentIdentity Identity { get; } = new("Invented", "Meter", "1", "1");
+
+    public double RangeVolts { get; private set; } = 0.1;
+
+    public TimeSpan Settling => TimeSpan.Zero;
+
+    public void Level(params double[] volts) => Array.ForEach(volts, value => Levels.Enqueue(new(MeterReadingKind.Value, value, "")));
+
+    public void Overload() => Levels.Enqueue(new(MeterReadingKind.Overload, double.NaN, "+9.90000000E+37"));
+
+    public void Count(params double[] hertz) => Array.ForEach(hertz, value => Counts.Enqueue(new(MeterReadingKind.Value, value, "")));
+
+    public Task PrepareLevelAsync(double largestVolts, double lowestHertz, CancellationToken cancellationToken)
+    {
+        Prepared.Add(largestVolts);
+        while (RangeVolts < largestVolts)
+            RangeVolts *= 10;
+        return Task.CompletedTask;
+    }
+
+    public Task<MeterReading> ReadLevelAsync(CancellationToken cancellationToken) => Task.FromResult(Levels.Dequeue());
+
+    public Task<MeterReading> CountFrequencyAsync(CancellationToken cancellationToken) => Task.FromResult(Counts.Dequeue());
+
+    public Task BeepAsync(CancellationToken cancellationToken)
+    {
+        Beeps++;
+        return Task.CompletedTask;
+    }
+
+    public ValueTask DisposeAsync() => ValueTask.CompletedTask;
+}

@@ -1,0 +1,37 @@
+using AutoSweep.Core.Generator;
+using AutoSweep.Core.Journal;
+using AutoSweep.Core.Peaks;
+using AutoSweep.Worker.Job;
+
+namespace AutoSweep.Worker.Tests.Support;
+
+/// <summary>Values that stand for "some" where a test does not care which.</summary>
+internal static class Some
+{
+    public static GeneratorProfile Profile { get; } = GeneratorProfileLibrary.Open("invented-smallbench-14-60hz");
+
+    public static JobRecord Job(TemporaryFolder folder) => JobRecord.Begin(JobFolder.Open(folder.Path), Profile, "AutoSweep test", TimeProvider.System);
+
+    public static OutputSwept Swept(int output) => new()
+    {
+        Output = output,
+        ToneHertz = 740.123456,
+        Reason = PeakStopReason.BoundReached,
+        PeakPicofarads = 104_567,
+        PeakSdPicofarads = 61.25,
+        HalfWidthPicofarads = 7_666.95,
+        Q = 13.6387,
+        PeakMillivolts = 5.372,
+        Law = ResponseLaw.Series,
+        Readings = 6,
+    };
+
+    public static OutputSurveyed Surveyed(int output, params SurveyFinding[] flags) => new()
+    {
+        Output = output,
+        ToneHertz = flags.Length > 0 ? null : 440.0004,
+        Millivolts = 4.25,
+        NoiseMillivolts = 0.021,
+        Flags = flags,
+    };
+}
