@@ -1,1 +1,19 @@
-return 0;
+using AutoSweep.Benchmarks;
+using AutoSweep.Benchmarks.Peaks;
+using Spectre.Console;
+
+// 0: every figure met its target. 1: one fell short. 2: no such benchmark.
+IBenchmark[] benchmarks = [new PeakBenchmark(TimeProvider.System)];
+var chosen = args.Length == 1 ? benchmarks.FirstOrDefault(benchmark => benchmark.Name == args[0]) : null;
+if (chosen is null)
+{
+    Console.Error.WriteLine($"found: '{string.Join(' ', args)}'; expected one of:");
+    foreach (var benchmark in benchmarks)
+        Console.Error.WriteLine($"  {benchmark.Name,-10}{benchmark.Summary}");
+    return 2;
+}
+
+var figures = chosen.Run(AnsiConsole.Console);
+foreach (var figure in figures)
+    Console.WriteLine(figure);
+return figures.Any(figure => figure.IsShort) ? 1 : 0;

@@ -9,7 +9,7 @@ namespace AutoSweep.Sources;
 /// <param name="Network">The network.</param>
 /// <param name="Peak">The truth.</param>
 /// <param name="ExpectedPicofarads">What the profile would say: wrong by up to 40 %.</param>
-/// <param name="RelativeNoise">One standard deviation of a reading over the reading.</param>
+/// <param name="RelativeNoise">One standard deviation of a reading (a mean of samples) over the reading.</param>
 /// <param name="HumShare">Hum over the level at the peak.</param>
 /// <param name="DriftPerMinute">Relative change of the tone a minute.</param>
 /// <param name="SecondsPerReading">What a reading takes.</param>
@@ -25,6 +25,9 @@ public sealed record RandomSource(
     double SecondsPerReading,
     int Seed)
 {
+    /// <summary>From how many samples the bench estimates the noise that it tells; 0 tells the true one.</summary>
+    public int NoiseSamples { get; init; }
+
     /// <summary>The relay box's smallest and largest total (16 relays, four decades; stray of 100 pF).</summary>
     public static PeakSearchOptions Options { get; } = new() { Smallest = new(100), Largest = new(1_000_000) };
 

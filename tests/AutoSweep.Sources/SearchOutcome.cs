@@ -12,4 +12,9 @@ public sealed record SearchOutcome(RandomSource Source, PeakResult Result)
     public bool IsOutside =>
         Result.Reason == PeakStopReason.BoundReached
         && !(Math.Abs(Result.Peak!.Value.Picofarads - Source.Peak.Picofarads) <= 2.576 * Result.PeakSdPicofarads);
+
+    /// <summary>The error over the least standard deviation that any unbiased method has with as many readings: 2·noise·half-width/√N.</summary>
+    public double ErrorOverCramerRaoBound =>
+        Math.Abs(Result.Peak!.Value.Picofarads - Source.Peak.Picofarads)
+        / (2 * Source.RelativeNoise * Source.Peak.HalfWidthPicofarads / Math.Sqrt(Result.Trace.Count));
 }

@@ -1,3 +1,5 @@
+using AutoSweep.Core.Peaks;
+
 namespace AutoSweep.Sources;
 
 /// <summary>How the peak search does over many sources.</summary>
@@ -8,6 +10,14 @@ public sealed class SearchScore(IReadOnlyList<SearchOutcome> outcomes)
 
     /// <summary>The share of stated intervals that miss the truth.</summary>
     public double ShareOutside => outcomes.Count(outcome => outcome.IsOutside) / (double)outcomes.Count;
+
+    /// <summary>The share of searches that did not reach their bound.</summary>
+    public double ShareFailed => outcomes.Count(outcome => outcome.Result.Reason != PeakStopReason.BoundReached) / (double)outcomes.Count;
+
+    /// <summary>The root mean square of error over the Cramér-Rao bound, series and shunt; a single error counts for six at most.</summary>
+    public double ErrorOverCramerRaoBound => Math.Sqrt(outcomes
+        .Where(outcome => outcome.Source.Family <= SourceFamily.Shunt && outcome.Result.Peak is not null)
+        .Average(outcome => Math.Min(Math.Pow(outcome.ErrorOverCramerRaoBound, 2), 36)));
 
     /// <summary>Half of the searches needed no more readings.</summary>
     public double MedianReadings => Quantile(0.5, outcomes.Select(outcome => (double)outcome.Result.Trace.Count));

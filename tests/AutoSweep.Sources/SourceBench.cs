@@ -22,7 +22,18 @@ public sealed class SourceBench(RandomSource source)
         var set = NearestCombination(wanted.Picofarads);
         var tone = TruePeak.Level(source.Network, set) / source.Peak.Volts * (1 + source.DriftPerMinute * seconds / 60);
         var level = Math.Sqrt(tone * tone + source.HumShare * source.HumShare) * (1 + source.RelativeNoise * Gaussian());
-        return new(new(set), new(Math.Max(level, 1e-6) * PeakVolts), source.RelativeNoise, TimeSpan.FromSeconds(seconds));
+        return new(new(set), new(Math.Max(level, 1e-6) * PeakVolts), ToldNoise(), TimeSpan.FromSeconds(seconds));
+    }
+
+    // The scatter of n samples about their own mean, with n − 1 degrees of freedom, is all that a real bench knows of its noise.
+    private double ToldNoise()
+    {
+        if (source.NoiseSamples == 0)
+            return source.RelativeNoise;
+        var sum = 0.0;
+        for (var i = 1; i < source.NoiseSamples; i++)
+            sum += Math.Pow(Gaussian(), 2);
+        return Math.Max(source.RelativeNoise * Math.Sqrt(sum / (source.NoiseSamples - 1)), 1e-6);
     }
 
     // Steps of 100 pF whose calibrated values are off by up to 60 pF, known to the reader.

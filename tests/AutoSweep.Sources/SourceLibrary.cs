@@ -9,20 +9,45 @@ public static class SourceLibrary
     public static IReadOnlyList<RandomSource> Take(int count, int seed) =>
         [.. Enumerable.Range(0, count).AsParallel().AsOrdered().Select(i => One(i, seed))];
 
+    /// <summary>Groups of outputs that share coil family and law: Q within 15 %, expected values off by one common factor and up to 7 % each.</summary>
+    public static IReadOnlyList<IReadOnlyList<RandomSource>> Groups(int groups, int outputs, int seed) =>
+        [.. Enumerable.Range(0, groups).AsParallel().AsOrdered().Select(i => Group(i, outputs, seed))];
+
     private static RandomSource One(int index, int seed)
     {
         var random = new Random(unchecked(seed * 1_000_003 + index));
-        var family = (index % 12) switch { < 6 => SourceFamily.Series, < 10 => SourceFamily.Shunt, 10 => SourceFamily.Coupled, _ => SourceFamily.Tapped };
+        var source = Draw(Family(index), random, lowestQ: 4, highestQ: 25);
+        return source with { ExpectedPicofarads = source.Peak.Picofarads * (1 + Between(random, -0.4, 0.4)) };
+    }
+
+    private static RandomSource[] Group(int index, int outputs, int seed)
+    {
+        var random = new Random(unchecked(seed * 1_000_003 + index));
+        var (bias, q) = (1 + Between(random, -0.4, 0.4), Between(random, 5, 20));
+        return [.. Enumerable.Range(0, outputs).Select(_ => Draw(Family(index), random, q * 0.85, q * 1.15)).Select(source =>
+            source with { ExpectedPicofarads = source.Peak.Picofarads * bias * (1 + Between(random, -0.07, 0.07)) })];
+    }
+
+    private static SourceFamily Family(int index) => (index % 12) switch
+    {
+        < 6 => SourceFamily.Series,
+        < 10 => SourceFamily.Shunt,
+        10 => SourceFamily.Coupled,
+        _ => SourceFamily.Tapped,
+    };
+
+    private static RandomSource Draw(SourceFamily family, Random random, double lowestQ, double highestQ)
+    {
         while (true)
         {
             var network = Network(family, random);
             var peak = TruePeak.Of(network);
-            if (peak is { Picofarads: >= 40_000 and <= 300_000, Q: >= 4 and <= 25 })
+            if (peak is { Picofarads: >= 40_000 and <= 300_000 } && peak.Q >= lowestQ && peak.Q <= highestQ)
                 return new(
                     family,
                     network,
                     peak,
-                    peak.Picofarads * (1 + Between(random, -0.4, 0.4)),
+                    peak.Picofarads,
                     Between(random, 0.002, 0.01),
                     Between(random, 0, 0.05),
                     Between(random, -0.01, 0.01),

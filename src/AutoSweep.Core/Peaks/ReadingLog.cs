@@ -30,19 +30,23 @@ internal sealed class ReadingLog
     /// <summary>Every reading that counts, as the fits see it.</summary>
     internal FitPoint[] Points(int without = -1)
     {
-        var floor = Math.Max(MedianNoise(), SlowEffects.LeastRelativeNoise);
+        var floor = Math.Max(TypicalNoise(), SlowEffects.LeastRelativeNoise);
         return [.. Used.Where(i => i != without).Select(i => Point(_trace[i].Reading, floor))];
     }
 
     internal FitPoint LastPoint => Point(Last, SlowEffects.LeastRelativeNoise);
 
-    // A noise told from three samples may be ten times too small: no reading is trusted beyond the median one.
+    // A noise told from three samples may be ten times too small: no reading is trusted beyond the typical one.
     private static FitPoint Point(PeakReading reading, double floor) => new(
         reading.Capacitance.Picofarads, Math.Log(reading.Level.Volts), Math.Max(reading.RelativeNoise, floor), reading.At.TotalMinutes);
 
-    internal double MedianNoise()
+    /// <summary>The root mean square of the told noises, those far above the median left out: a reading low on a flank is truly noisier.</summary>
+    internal double TypicalNoise()
     {
         double[] told = [.. _trace.Where(point => point.Used).Select(point => point.Reading.RelativeNoise).Order()];
-        return told.Length == 0 ? SlowEffects.LeastRelativeNoise : told[told.Length / 2];
+        if (told.Length == 0)
+            return SlowEffects.LeastRelativeNoise;
+        var median = told[told.Length / 2];
+        return Math.Sqrt(told.Where(noise => noise <= 3 * median).Average(noise => noise * noise));
     }
 }

@@ -29,7 +29,7 @@ internal sealed class SearchState
 
     internal double NextMinutes => (Log.Last.At + UsualReading).TotalMinutes;
 
-    internal double Noise => Math.Max(Log.MedianNoise(), SlowEffects.LeastRelativeNoise);
+    internal double Noise => Math.Max(Log.TypicalNoise(), SlowEffects.LeastRelativeNoise);
 
     internal void Tell(PeakReading reading)
     {
