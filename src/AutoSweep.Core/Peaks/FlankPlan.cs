@@ -3,7 +3,8 @@ namespace AutoSweep.Core.Peaks;
 /// <summary>Chooses a reading once there are fits: the place on the flanks that is expected to narrow the peak most.</summary>
 internal static class FlankPlan
 {
-    // In half-widths from each fit's peak. The best place is near one half-width (there the level changes most with the capacitance); farther ones tell laws and hum apart.
+    // In half-widths from each fit's peak. Near one half-width the level changes most with the capacitance;
+    // farther places tell laws and hum apart.
     private static readonly double[] Places = [0.3, 0.5, 0.7, 0.85, 1, 1.2, 1.5, 2, 3];
 
     internal static double Choose(LawMixture mixture, PeakSearchOptions options, double minutes, double noise)

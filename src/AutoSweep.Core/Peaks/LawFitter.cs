@@ -18,7 +18,9 @@ internal static class LawFitter
     internal static LawMixture Fit(PeakGrid grid, FitPoint[] points, PeakPrior prior, LawMixture? last)
     {
         var mixture = Fit(grid, points, prior, last, thorough: false);
-        return mixture.Fits.Count > 0 && (mixture.Misfits || mixture.Best.Strays) ? Fit(grid, points, Loosened(prior), mixture, thorough: true) : mixture;
+        return mixture.Fits.Count > 0 && (mixture.Misfits || mixture.Best.Strays)
+            ? Fit(grid, points, Loosened(prior), mixture, thorough: true)
+            : mixture;
     }
 
     private static LawMixture Fit(PeakGrid grid, FitPoint[] points, PeakPrior prior, LawMixture? last, bool thorough)
@@ -34,7 +36,8 @@ internal static class LawFitter
     }
 
     // An expected value that the readings contradict must not hold the fit back: within a factor of e, either way, is then believed.
-    private static PeakPrior Loosened(PeakPrior prior) => prior with { LogSpread = Math.Max(prior.LogSpread, 1), LogSpreadOfQ = Math.Max(prior.LogSpreadOfQ, 0.8) };
+    private static PeakPrior Loosened(PeakPrior prior) =>
+        prior with { LogSpread = Math.Max(prior.LogSpread, 1), LogSpreadOfQ = Math.Max(prior.LogSpreadOfQ, 0.8) };
 
     private static IEnumerable<double[]> Starts(PeakGrid grid, ResponseLaw law, LawMixture? last, bool thorough)
     {

@@ -9,12 +9,22 @@ namespace AutoSweep.Core.Peaks;
 internal sealed class PeakGrid
 {
     private const int Peaks = 81;
+
     // In standard deviations of the belief.
     private const double Reach = 3.2;
+
     private static readonly double[] Qs = [3.2, 4.5, 6.3, 8.9, 12.5, 17.5, 25, 35];
     private static readonly double[] Hums = [0, 0.0015];
     private static readonly (ResponseLaw Law, double Slope)[] Laws =
-        [(ResponseLaw.Series, 1), (ResponseLaw.Shunt, 0), (ResponseLaw.General, -0.7), (ResponseLaw.General, 0.5), (ResponseLaw.General, 1.5), (ResponseLaw.General, 2.4)];
+    [
+        (ResponseLaw.Series, 1),
+        (ResponseLaw.Shunt, 0),
+        (ResponseLaw.General, -0.7),
+        (ResponseLaw.General, 0.5),
+        (ResponseLaw.General, 1.5),
+        (ResponseLaw.General, 2.4),
+    ];
+
     private static readonly int PointsPerLaw = Peaks * Qs.Length * Hums.Length;
 
     // The net is coarser than the noise: half a step of the net changes a flank's level by some per cent.
@@ -93,7 +103,7 @@ internal sealed class PeakGrid
         var (best, bestValue) = (-1, double.NegativeInfinity);
         for (var k = 0; k < Count; k++)
         {
-            if (PeakGrid.Law(k) != law || Math.Abs(Peak(k) / awayFromPeak - 1) < 0.1)
+            if (Law(k) != law || Math.Abs(Peak(k) / awayFromPeak - 1) < 0.1)
                 continue;
             var value = LogPosterior(k);
             if (value > bestValue)

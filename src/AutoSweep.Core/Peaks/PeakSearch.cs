@@ -44,7 +44,7 @@ public sealed class PeakSearch
 
     /// <summary>Tells the search a reading, whether or not it is at the capacitance that was asked for.</summary>
     /// <param name="reading">What was read; the search uses the reading's own capacitance.</param>
-    /// <exception cref="ArgumentException">The level is not a finite figure of 0 or more, or the noise or capacitance is not above 0.</exception>
+    /// <exception cref="ArgumentException">The level is not a finite figure of 0 or more, the noise likewise, or the capacitance is not above 0.</exception>
     /// <exception cref="InvalidOperationException">The search is done.</exception>
     public void Tell(PeakReading reading)
     {

@@ -22,7 +22,9 @@ internal sealed record RivalMethod(string Name, Func<Func<double, double>, doubl
     {
         var bench = source.Bench();
         // Expected values are off by up to 40 %: the truth is within expected/1.4 and expected/0.6; a little more lets it be inside.
-        var peak = Find(picofarads => bench.Read(Capacitance.FromPicofarads(picofarads)).Level.Volts, source.ExpectedPicofarads / 1.45, source.ExpectedPicofarads / 0.58);
+        var peak = Find(Level, source.ExpectedPicofarads / 1.45, source.ExpectedPicofarads / 0.58);
         return (source.LossDecibels(peak), bench.Readings);
+
+        double Level(double picofarads) => bench.Read(Capacitance.FromPicofarads(picofarads)).Level.Volts;
     }
 }

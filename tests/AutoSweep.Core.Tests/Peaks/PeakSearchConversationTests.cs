@@ -65,10 +65,26 @@ public class PeakSearchConversationTests
     [Theory]
     [InlineData(double.NaN, 0.01)]
     [InlineData(-1, 0.01)]
-    [InlineData(1, 0)]
+    [InlineData(1, -0.01)]
     [InlineData(1, double.NaN)]
     public void A_reading_that_cannot_be_is_refused(double volts, double noise) =>
         Assert.Throws<ArgumentException>(() => new PeakSearch(Prior, Options).Tell(new(new(1000), new(volts), noise, TimeSpan.Zero)));
+
+    [Fact]
+    public void No_level_at_all_is_a_reading_whatever_noise_is_told()
+    {
+        var search = new PeakSearch(Prior, Options);
+        search.Tell(new(new(1000), new(0), double.NaN, TimeSpan.Zero));
+        Assert.IsType<PeakStep.Read>(search.Next());
+    }
+
+    [Fact]
+    public void Samples_that_happen_to_be_equal_are_a_reading_without_noise()
+    {
+        var search = new PeakSearch(Prior, Options);
+        search.Tell(new(new(1000), new(1e-3), 0, TimeSpan.Zero));
+        Assert.IsType<PeakStep.Read>(search.Next());
+    }
 
     [Fact]
     public void An_empty_range_is_refused() =>
