@@ -8,9 +8,9 @@ public sealed record SearchOutcome(RandomSource Source, PeakResult Result)
     /// <summary>The decibels lost at the answer; infinite where there is none.</summary>
     public double LossDecibels => Result.Peak is { } peak ? Source.LossDecibels(peak.Picofarads) : double.PositiveInfinity;
 
-    /// <summary>Whether the truth lies outside peak ± 2.576 sd (99 % of a normal distribution); a failure states no interval.</summary>
+    /// <summary>Whether the truth lies outside peak ± 2.576 sd (99 % of a normal distribution); an answer without a fit states no interval.</summary>
     public bool IsOutside =>
-        Result.Reason == PeakStopReason.BoundReached
+        !double.IsNaN(Result.PeakSdPicofarads)
         && !(Math.Abs(Result.Peak!.Value.Picofarads - Source.Peak.Picofarads) <= 2.576 * Result.PeakSdPicofarads);
 
     /// <summary>The error over the least standard deviation that any unbiased method has with as many readings: 2·noise·half-width/√N.</summary>
