@@ -19,7 +19,17 @@ public sealed class AcceleratedTimeProvider(double rate) : TimeProvider
 
     /// <inheritdoc/>
     public override ITimer CreateTimer(TimerCallback callback, object? state, TimeSpan dueTime, TimeSpan period) =>
-        System.CreateTimer(callback, state, Shortened(dueTime), Shortened(period));
+        new AcceleratedTimer(System.CreateTimer(callback, state, Shortened(dueTime), Shortened(period)), this);
 
     private TimeSpan Shortened(TimeSpan span) => span <= TimeSpan.Zero ? span : span / rate;
+
+    // A time-out that is set anew must be shortened like the first one.
+    private sealed class AcceleratedTimer(ITimer timer, AcceleratedTimeProvider clock) : ITimer
+    {
+        public bool Change(TimeSpan dueTime, TimeSpan period) => timer.Change(clock.Shortened(dueTime), clock.Shortened(period));
+
+        public void Dispose() => timer.Dispose();
+
+        public ValueTask DisposeAsync() => timer.DisposeAsync();
+    }
 }

@@ -16,6 +16,7 @@ public sealed class ClipWatch(
 {
     private int? _held;
     private bool _waitForGap;
+    private int _uncountable;
 
     /// <inheritdoc/>
     public async Task<ClipVerdict> NextAsync(JobStage stage, CancellationToken cancellationToken)
@@ -28,7 +29,7 @@ public sealed class ClipWatch(
                 ToneSight.Tone tone => await HearAsync(stage, tone, spell, cancellationToken),
                 ToneSight.Silence silence => await WaitAsync(stage, silence, spell, cancellationToken),
                 ToneSight.Foreign foreign when !_waitForGap => await AskForeignAsync(stage, foreign, cancellationToken),
-                ToneSight.Uncountable when !_waitForGap => await MakeOutAsync(stage, spell, cancellationToken),
+                ToneSight.Uncountable => await MakeOutAsync(stage, spell, cancellationToken),
                 _ => null,
             };
             if (verdict is not null)
@@ -126,6 +127,10 @@ public sealed class ClipWatch(
         if (stage == JobStage.Sweep && await hunt.SettleOnLoudestAsync(cancellationToken)
             && await tones.LookAsync(cancellationToken) is ToneSight.Tone tone)
             return await HearAsync(stage, tone, spell, cancellationToken);
+        // A quick hand leaves no gap to be seen, so a new tone is listened for all the same; but only a gap makes it sure that the
+        // clip has moved when the tone stays unknown.
+        if (_waitForGap || ++_uncountable < options.LooksBeforeGoingByOrder)
+            return null;
         Hold(null);
         if (ClippingOrder.Next(record.State, stage) is { } next)
             return new(new(next, null, RecognisedBy.Order), []);
@@ -135,6 +140,7 @@ public sealed class ClipWatch(
 
     private void Hold(int? output)
     {
+        _uncountable = 0;
         _held = output;
         _waitForGap = true;
     }

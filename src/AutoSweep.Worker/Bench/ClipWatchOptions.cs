@@ -16,22 +16,22 @@ public sealed record ClipWatchOptions
     /// <summary>Agreeing counts that make a tone when the counter has the level it needs.</summary>
     public int CountsWithLevel { get; init; } = 2;
 
-    /// <summary>Agreeing counts that make a tone when it does not.</summary>
-    public int CountsWithoutLevel { get; init; } = 4;
-
     /// <summary>Agreeing counts that make a tone foreign to the profile worth a question.</summary>
     public int CountsOfForeign { get; init; } = 5;
 
     /// <summary>Counts without a verdict after which the signal is called uncountable.</summary>
     public int CountsBeforeGivingUp { get; init; } = 10;
 
+    /// <summary>Looks in a row at a tone that cannot be counted before the order of clipping, or the person, must tell what it is.</summary>
+    public int LooksBeforeGoingByOrder { get; init; } = 3;
+
     /// <summary>A level at the terminal above this speaks for a tone even when nothing can be counted.</summary>
     /// <value>Default 1 mV: a third of the lowest usual level.</value>
     public Level Present { get; init; } = Level.FromMillivolts(1);
 
     /// <summary>Counts of a close listening, and how many of them must agree on a tone.</summary>
-    /// <value>Default 16 and 4: a counter at half its specified level is right about every second time.</value>
-    public (int Counts, int Agreeing) CloseListening { get; init; } = (16, 4);
+    /// <value>Default 30 and 4: a counter that is right only every fifth time still gets there in nine cases of ten (binomial).</value>
+    public (int Counts, int Agreeing) CloseListening { get; init; } = (30, 4);
 
     /// <summary>How often, in silence, the fixture hunts for a level, in case a far-off capacitance hides the tone.</summary>
     public TimeSpan SilenceBeforeHunt { get; init; } = TimeSpan.FromSeconds(5);

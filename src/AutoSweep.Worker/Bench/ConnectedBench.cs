@@ -44,6 +44,8 @@ public sealed class ConnectedBench : IAsyncDisposable
     /// <exception cref="BenchFaultException">Something is missing, silent or another than it should be.</exception>
     public static async Task<ConnectedBench> OpenAsync(BenchWiring wiring, bool needsFixture, InstrumentBenchOptions options, CancellationToken cancellationToken)
     {
+        if (wiring.Meter is not null && string.Equals(wiring.Meter, wiring.Fixture, StringComparison.OrdinalIgnoreCase))
+            throw new BenchFaultException(BenchFault.NotReachable, $"meter and fixture both at {wiring.Meter}", "a port for each", "give --meter and --fixture their own resource names");
         var meter = await InstrumentBench.OpenMeterAsync(
             wiring.Meter ?? throw Unwired("meter", "--meter"), wiring.MeterDriver, options, cancellationToken);
         try

@@ -122,7 +122,7 @@ public sealed class JobWorker(
             return new StepByStepClips(keys, record, board);
         var options = new ClipWatchOptions();
         return new ClipWatch(
-            new ToneWatch(bench, levels, record, options), new LevelHunt(bench, levels, record), levels, record,
+            new ToneWatch(bench, levels, record, options, logs.CreateLogger<ToneWatch>()), new LevelHunt(bench, levels, record, _clock), levels, record,
             new ClipQuestions(record, board, signals), options, _clock);
     }
 

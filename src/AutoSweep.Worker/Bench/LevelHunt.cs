@@ -1,5 +1,6 @@
 using AutoSweep.Core.Generator;
 using AutoSweep.Core.Journal;
+using AutoSweep.Core.Peaks;
 using AutoSweep.Core.Quantities;
 using AutoSweep.Worker.Job;
 
@@ -9,10 +10,17 @@ namespace AutoSweep.Worker.Bench;
 /// <param name="bench">The bench.</param>
 /// <param name="levels">Reads the levels.</param>
 /// <param name="record">The job, for what is still missing.</param>
-public sealed class LevelHunt(ConnectedBench bench, LevelReader levels, JobRecord record)
+/// <param name="clock">The bench's clock.</param>
+public sealed class LevelHunt(ConnectedBench bench, LevelReader levels, JobRecord record, TimeProvider clock)
 {
     // A filter of Q 10 is heard within a tenth of its peak; steps of a fifth, 40 % to either side, meet it or its neighbour's flank.
     private static readonly double[] Spread = [1, 0.83, 1.2, 0.69, 1.44];
+
+    // Half a step of the hunt, as a standard deviation of the logarithm.
+    private const double StepLogSpread = 0.1;
+
+    // Enough to come within a tenth of a half-width; the sweep itself will do better.
+    private const int RefiningBudget = 6;
 
     // A level that stands out is this many times the median of the hunt.
     private const double StandsOut = 1.5;
@@ -31,8 +39,25 @@ public sealed class LevelHunt(ConnectedBench bench, LevelReader levels, JobRecor
         }
 
         var loudest = heard.MaxBy(one => one.Volts);
-        await bench.Fixture.SetAsync(loudest.Place, cancellationToken);
-        return loudest.Volts > StandsOut * heard.Select(one => one.Volts).Order().ElementAt(heard.Count / 2);
+        var standsOut = loudest.Volts > StandsOut * heard.Select(one => one.Volts).Order().ElementAt(heard.Count / 2);
+        await bench.Fixture.SetAsync(standsOut ? await PeakNearAsync(loudest.Place, cancellationToken) : loudest.Place, cancellationToken);
+        return standsOut;
+    }
+
+    // The same search that sweeps an output: it needs no tone, only the level.
+    private async Task<Capacitance> PeakNearAsync(Capacitance place, CancellationToken cancellationToken)
+    {
+        var began = clock.GetTimestamp();
+        var search = new PeakSearch(
+            new() { Expected = place, LogSpread = StepLogSpread }, new() { Smallest = bench.Fixture.Smallest, Largest = bench.Fixture.Largest, Budget = RefiningBudget });
+        while (search.Next() is PeakStep.Read wanted)
+        {
+            var set = await bench.Fixture.SetAsync(wanted.Capacitance, cancellationToken);
+            var sample = await levels.ReadAsync(cancellationToken);
+            search.Tell(new(set, sample.Mean, sample.RelativeNoise, clock.GetElapsedTime(began), sample.Settled));
+        }
+
+        return ((PeakStep.Done)search.Next()).Result.Peak is { } peak && peak >= bench.Fixture.Smallest && peak <= bench.Fixture.Largest ? peak : place;
     }
 
     private IEnumerable<Capacitance> Places(List<GeneratorOutput> missing) =>

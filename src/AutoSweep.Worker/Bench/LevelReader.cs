@@ -97,7 +97,7 @@ public sealed class LevelReader(ConnectedBench bench, LevelReaderOptions options
     {
         var mean = samples.Mean();
         var sd = samples.StandardDeviation();
-        if (mean > 0)
+        if (settled && mean > 0)
             _noise = _noise.With(sd / mean, samples.Length);
         return new(new(mean), new(sd), Math.Max(SampleSd(mean) / Math.Sqrt(samples.Length) / Math.Max(mean, double.Epsilon), 1e-6), samples.Length, settled);
     }

@@ -11,6 +11,9 @@ public readonly record struct NoiseRecord(double SumOfSquares, double DegreesOfF
     // About thirty readings of memory, so that a noisier output is noticed within a few of its readings.
     private const double Memory = 60;
 
+    // A clip that was moved between two samples shows a spread that is no noise: one reading may say three times what is known.
+    private const double MostFromOne = 3;
+
     /// <summary>The belief before any reading.</summary>
     public static NoiseRecord Start => new(2 * StartingNoise * StartingNoise, 2);
 
@@ -23,6 +26,7 @@ public readonly record struct NoiseRecord(double SumOfSquares, double DegreesOfF
     public NoiseRecord With(double relativeSd, int samples)
     {
         var kept = Math.Min(1, Memory / DegreesOfFreedom);
-        return new(kept * SumOfSquares + (samples - 1) * relativeSd * relativeSd, kept * DegreesOfFreedom + samples - 1);
+        var believed = Math.Min(relativeSd, MostFromOne * RelativeSd);
+        return new(kept * SumOfSquares + (samples - 1) * believed * believed, kept * DegreesOfFreedom + samples - 1);
     }
 }

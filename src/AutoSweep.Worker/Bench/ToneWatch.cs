@@ -2,6 +2,7 @@ using AutoSweep.Core.Generator;
 using AutoSweep.Core.Quantities;
 using AutoSweep.Instruments.Meters;
 using AutoSweep.Worker.Job;
+using Microsoft.Extensions.Logging;
 
 namespace AutoSweep.Worker.Bench;
 
@@ -11,7 +12,8 @@ namespace AutoSweep.Worker.Bench;
 /// <param name="levels">Reads a level where the counter says nothing.</param>
 /// <param name="record">The job, for its generator.</param>
 /// <param name="options">How many counts make a verdict.</param>
-public sealed class ToneWatch(ConnectedBench bench, LevelReader levels, JobRecord record, ClipWatchOptions options)
+/// <param name="log">Every count goes there: what was heard is what is asked first when an output was taken for another.</param>
+public sealed class ToneWatch(ConnectedBench bench, LevelReader levels, JobRecord record, ClipWatchOptions options, ILogger<ToneWatch> log)
 {
     private readonly ToneRecognition _recognition = new(record.Profile);
     private MainsEstimate _mains = MainsEstimate.Unknown;
@@ -25,7 +27,10 @@ public sealed class ToneWatch(ConnectedBench bench, LevelReader levels, JobRecor
     public double MainsRatio => _mains.Ratio;
 
     /// <summary>Counts until the counts agree or have had their chance.</summary>
-    public async Task<ToneSight> LookAsync(CancellationToken cancellationToken)
+    public Task<ToneSight> LookAsync(CancellationToken cancellationToken) =>
+        HasLevel ? LookWithLevelAsync(cancellationToken) : LookWithoutLevelAsync(cancellationToken);
+
+    private async Task<ToneSight> LookWithLevelAsync(CancellationToken cancellationToken)
     {
         List<double> run = [];
         var silent = 0;
@@ -36,7 +41,7 @@ public sealed class ToneWatch(ConnectedBench bench, LevelReader levels, JobRecor
             {
                 run.Clear();
                 if (++silent == 2)
-                    return await BehindSilenceAsync(match.Kind == ToneMatchKind.Hum, cancellationToken);
+                    return new ToneSight.Silence(match.Kind == ToneMatchKind.Hum);
                 continue;
             }
 
@@ -49,31 +54,55 @@ public sealed class ToneWatch(ConnectedBench bench, LevelReader levels, JobRecor
         return new ToneSight.Uncountable();
     }
 
+    // Below its specified level a counter may give nothing or anything although a tone is there: the level tells that something
+    // sounds, and what the right counts have in common, which the wrong ones have not, tells what.
+    private async Task<ToneSight> LookWithoutLevelAsync(CancellationToken cancellationToken)
+    {
+        if (!await SoundsAsync(cancellationToken))
+            return new ToneSight.Silence(Hum: false);
+        return await ListenCloselyAsync(cancellationToken) is { } tone ? tone : new ToneSight.Uncountable();
+    }
+
     /// <summary>Counts many times, for a tone so weak that the counter is right only now and then.</summary>
-    /// <returns>The tone on which enough counts agree; none when no tone has that many.</returns>
+    /// <returns>The first tone on which enough counts agree; none when no tone has that many.</returns>
     public async Task<ToneSight.Tone?> ListenCloselyAsync(CancellationToken cancellationToken)
     {
-        List<ToneMatch> heard = [];
+        Dictionary<int, List<ToneMatch>> heard = [];
         for (var count = 0; count < options.CloseListening.Counts; count++)
-            heard.Add(await CountAsync(cancellationToken));
-        var best = heard.Where(match => match.Kind == ToneMatchKind.Tone).GroupBy(match => match.Output!.Number).MaxBy(group => group.Count());
-        return best?.Count() >= options.CloseListening.Agreeing ? new(best.Key, best.Average(match => match.Counted.Hertz)) : null;
+        {
+            var match = await CountAsync(cancellationToken);
+            if (match.Kind != ToneMatchKind.Tone)
+                continue;
+            var alike = heard.TryGetValue(match.Output!.Number, out var known) ? known : heard[match.Output.Number] = [];
+            alike.Add(match);
+            if (alike.Count == options.CloseListening.Agreeing)
+                return Believe(alike);
+        }
+
+        return null;
+    }
+
+    private ToneSight.Tone Believe(List<ToneMatch> alike)
+    {
+        foreach (var match in alike)
+            _mains = _mains.With(match);
+        return new(alike[0].Output!.Number, alike.Average(match => match.Counted.Hertz));
     }
 
     private async Task<ToneMatch> CountAsync(CancellationToken cancellationToken)
     {
         var reading = await bench.Meter.CountFrequencyAsync(cancellationToken);
-        return Match(reading.Kind == MeterReadingKind.Value ? reading.Value : 0);
+        var match = Match(reading.Kind == MeterReadingKind.Value ? reading.Value : 0);
+        log.LogDebug("Counted {Hertz:0.00} Hz: {Kind}, nearest output {Output}", reading.Value, match.Kind, match.Output?.Number);
+        return match;
     }
-
-    // Below its specified level a counter may give nothing although a tone is there: the level tells.
-    private async Task<ToneSight> BehindSilenceAsync(bool hum, CancellationToken cancellationToken) =>
-        !HasLevel && await SoundsAsync(cancellationToken) ? new ToneSight.Uncountable() : new ToneSight.Silence(hum);
 
     private async Task<bool> SoundsAsync(CancellationToken cancellationToken)
     {
         await levels.PrepareAsync(LargestLevel, Presence, cancellationToken);
-        return (await levels.ReadAsync(cancellationToken)).Mean > options.Present;
+        var level = (await levels.ReadAsync(cancellationToken)).Mean;
+        log.LogDebug("Level at the clips {Level}", level);
+        return level > options.Present;
     }
 
     private void Extend(List<double> run, double hertz)
@@ -88,7 +117,7 @@ public sealed class ToneWatch(ConnectedBench bench, LevelReader levels, JobRecor
         var match = Match(run.Average());
         if (match.Kind == ToneMatchKind.OffTone)
             return run.Count >= options.CountsOfForeign ? new ToneSight.Foreign(match.Counted.Hertz) : null;
-        if (run.Count < (HasLevel ? options.CountsWithLevel : options.CountsWithoutLevel))
+        if (run.Count < options.CountsWithLevel)
             return null;
         if (match.Kind == ToneMatchKind.HumOrTone && !await SoundsAsync(cancellationToken))
             return new ToneSight.Silence(Hum: true);

@@ -47,7 +47,8 @@ public sealed class JournalFile : IDisposable
             _file.Flush(flushToDisk: true);
             _sound += line.Length;
         }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        // A file-size limit comes as ArgumentOutOfRangeException, a full disk as IOException.
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or ArgumentOutOfRangeException)
         {
             CutBack();
             throw NotWritten(_file.Name, fault);

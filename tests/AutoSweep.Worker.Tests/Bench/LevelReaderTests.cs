@@ -85,6 +85,23 @@ public sealed class LevelReaderTests
         Assert.Equal(0.0067, last!.RelativeNoise, 0.0003);
     }
 
+    [Fact]
+    public async Task One_wild_reading_does_not_spoil_what_is_known_of_the_noise()
+    {
+        var reader = Reader();
+        for (var count = 0; count < 20; count++)
+        {
+            _meter.Level(0.0499, 0.0501, 0.0499);
+            await reader.ReadAsync(default);
+        }
+
+        _meter.Level(0.001, 0.05, 0.001, 0.001, 0.05, 0.001);
+        await reader.ReadAsync(default);
+        _meter.Level(0.0499, 0.0501, 0.0499);
+
+        Assert.InRange((await reader.ReadAsync(default)).RelativeNoise, 0.0012, 0.0025);
+    }
+
     private LevelReader Reader(double gain = 1) =>
         new(new ConnectedBench(new() { AmplifierGain = gain }, _meter, null), new() { Span = TimeSpan.Zero }, TimeProvider.System, NullLogger<LevelReader>.Instance);
 }

@@ -1,0 +1,37 @@
+using AutoSweep.Bench.Tests.Support;
+
+namespace AutoSweep.Bench.Tests;
+
+public sealed class DemoTests : IDisposable
+{
+    private readonly TemporaryFolder _folder = new();
+
+    // Handbook target: a whole generator, 90 outputs and more surveyed, 43 and more swept, in under a minute on two cores.
+    [Fact]
+    public async Task The_demo_surveys_and_sweeps_a_whole_generator_within_5_per_cent_of_a_half_width_in_under_a_minute()
+    {
+        var began = TimeProvider.System.GetTimestamp();
+
+        var run = await Run.WorkerAsync("demo", "--job", _folder.Path);
+
+        Assert.True(run.ExitCode == 0, run.Output + run.Errors);
+        Assert.True(TimeProvider.System.GetElapsedTime(began) < TimeSpan.FromMinutes(1));
+        var sweeps = File.ReadAllLines(_folder.File("sweeps.csv"));
+        Assert.Equal("output,tone_hz,peak_pf,peak_sd_pf,half_width_pf,q,level_mv,readings,stop_reason", sweeps[0]);
+        Assert.True(sweeps.Length > 43);
+        var survey = File.ReadAllLines(_folder.File("survey.csv"));
+        Assert.Equal("output,expected_hz,tone_hz,level_mv,noise_mv,flags", survey[0]);
+        Assert.True(survey.Length > 90);
+        Assert.True(File.Exists(_folder.File("journal.jsonl")));
+    }
+
+    [Fact]
+    public void The_worker_refers_to_nothing_of_the_simulator()
+    {
+        var referenced = typeof(Worker.Software).Assembly.GetReferencedAssemblies().Select(assembly => assembly.Name);
+
+        Assert.DoesNotContain("autosweep-sim", referenced);
+    }
+
+    public void Dispose() => _folder.Dispose();
+}

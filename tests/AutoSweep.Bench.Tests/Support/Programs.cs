@@ -1,0 +1,31 @@
+using System.Diagnostics;
+using System.Runtime.InteropServices;
+
+namespace AutoSweep.Bench.Tests.Support;
+
+/// <summary>The programs under test, started as their users start them.</summary>
+internal static class Programs
+{
+    private static readonly string Configuration = new DirectoryInfo(AppContext.BaseDirectory).Name;
+    private static readonly string WorkerFolder = Path.GetFullPath(Path.Combine(AppContext.BaseDirectory, "..", "..", "AutoSweep.Worker", Configuration));
+
+    public static string Worker { get; } = Path.Combine(WorkerFolder, "autosweep.dll");
+
+    public static string Simulator { get; } = Path.Combine(WorkerFolder, "sim", "autosweep-sim.dll");
+
+    public static Process Start(string program, params IEnumerable<string> arguments) => Launch(DotnetHost, ["exec", program, .. arguments]);
+
+    /// <summary>Starts a shell line in which "$@" is the program with its arguments: for limits that a shell can set.</summary>
+    public static Process StartInShell(string line, string program, params IEnumerable<string> arguments) =>
+        Launch("/bin/bash", ["-c", line, "bash", DotnetHost, "exec", program, .. arguments]);
+
+    // <root>/shared/Microsoft.NETCore.App/<version>/ and <root>/dotnet.
+    private static string DotnetHost => Path.GetFullPath(Path.Combine(RuntimeEnvironment.GetRuntimeDirectory(), "..", "..", "..", "dotnet"));
+
+    private static Process Launch(string file, IEnumerable<string> arguments) => Process.Start(new ProcessStartInfo(file, arguments)
+    {
+        RedirectStandardInput = true,
+        RedirectStandardOutput = true,
+        RedirectStandardError = true,
+    })!;
+}

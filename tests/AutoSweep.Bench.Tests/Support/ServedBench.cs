@@ -1,0 +1,58 @@
+using System.Diagnostics;
+using System.Globalization;
+using System.Text.Json;
+
+namespace AutoSweep.Bench.Tests.Support;
+
+/// <summary>A simulated bench that is being served, known only by the line that it prints.</summary>
+internal sealed class ServedBench : IAsyncDisposable
+{
+    private readonly Process _process;
+
+    private ServedBench(Process process, JsonElement ready, double rate) => (_process, Ready, Rate) = (process, ready, rate);
+
+    public JsonElement Ready { get; }
+
+    public double Rate { get; }
+
+    public string Meter => Text("meter");
+
+    public string Fixture => Text("fixture");
+
+    /// <summary>The flags that the issue fixes for scripts, for this bench.</summary>
+    public IEnumerable<string> Flags(string job) =>
+    [
+        "--generator", Text("generator"), "--job", job, "--meter", Meter, "--meter-driver", "scpi-dmm",
+        "--fixture", Fixture, "--calibration", Text("calibration"), "--hands-free",
+        "--amplifier-gain", Ready.GetProperty("amplifierGain").GetDouble().ToString(CultureInfo.InvariantCulture),
+        "--clock-rate", Rate.ToString(CultureInfo.InvariantCulture),
+    ];
+
+    public static async Task<ServedBench> StartAsync(string bench, string hands, double rate, params IEnumerable<string> more)
+    {
+        var process = Programs.Start(
+            Programs.Simulator, ["serve", "--bench", bench, "--hands", hands, "--clock-rate", rate.ToString(CultureInfo.InvariantCulture), .. more]);
+        var line = await process.StandardOutput.ReadLineAsync() ?? throw new InvalidOperationException(await process.StandardError.ReadToEndAsync());
+        return new(process, JsonDocument.Parse(line).RootElement, rate);
+    }
+
+    /// <summary>The next thing that the hands do, when the bench was started with --events.</summary>
+    public async Task<JsonElement> NextEventAsync() => JsonDocument.Parse((await _process.StandardOutput.ReadLineAsync())!).RootElement;
+
+    public static async Task<(int ExitCode, string Text)> ScoreAsync(string bench, string job)
+    {
+        using var process = Programs.Start(Programs.Simulator, "score", "--bench", bench, "--sweeps", Path.Combine(job, "sweeps.csv"));
+        var text = await process.StandardOutput.ReadToEndAsync();
+        await process.WaitForExitAsync();
+        return (process.ExitCode, text);
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        _process.StandardInput.Close();
+        await _process.WaitForExitAsync();
+        _process.Dispose();
+    }
+
+    private string Text(string field) => Ready.GetProperty(field).GetString()!;
+}
