@@ -64,6 +64,26 @@ public sealed class InstrumentBenchTests : IDisposable
         Assert.Empty(box.Closed);
     }
 
+    [PtyFact]
+    public async Task A_fixture_whose_cable_is_pulled_is_not_reachable_and_can_still_be_closed()
+    {
+        var box = new FixtureBox();
+        using var line = new PtyPair();
+        var served = line.ServeAsync(message => message == "ROUT:CLOS (@13)" ? Pulled(line) : box.Link.Answer!(message));
+        var fixture = await InstrumentBench.OpenFixtureAsync($"ASRL{line.Port}::INSTR", CalibrationFile, Options, default);
+        foreach (var _ in (int[])[1, 2])
+        {
+            var began = TimeProvider.System.GetTimestamp();
+            var fault = await Assert.ThrowsAsync<BenchFaultException>(() => fixture.SetAsync(Capacitance.FromNanofarads(100.15), default));
+            Assert.Equal(BenchFault.NotReachable, fault.Kind);
+            Assert.Contains("cable", fault.WhatToDo, StringComparison.Ordinal);
+            Assert.InRange(TimeProvider.System.GetElapsedTime(began), TimeSpan.Zero, TimeSpan.FromSeconds(5));
+        }
+
+        await fixture.DisposeAsync().AsTask().WaitAsync(Patience.Limit, TimeProvider.System);
+        await served;
+    }
+
     [Fact]
     public async Task A_meter_that_answers_nothing_is_a_fault_and_the_link_is_closed()
     {
@@ -80,6 +100,12 @@ public sealed class InstrumentBenchTests : IDisposable
     public async Task A_driver_that_is_not_there_is_told_before_anything_is_opened() =>
         Assert.Equal(BenchFault.BadFile, (await Assert.ThrowsAsync<BenchFaultException>(() =>
             InstrumentBench.OpenMeterAsync("TCPIP::127.0.0.1::1::SOCKET", "none", Options, default))).Kind);
+
+    private static string? Pulled(PtyPair line)
+    {
+        line.Dispose();
+        return null;
+    }
 
     private static void Write<T>(string path, T value) =>
         File.WriteAllText(path, JsonSerializer.Serialize(value, StrictJsonOptions.Shared));

@@ -8,7 +8,8 @@ namespace AutoSweep.Instruments.Links;
 /// <remarks>
 /// A thread of its own reads with a short time-out and hands the bytes on: the asynchronous reads of System.IO.Ports ignore
 /// their time-out and often their token (dotnet/corefx 36040), and its events fire twice (33146). Writing and closing share one lock,
-/// because closing during a write can hang on Linux (dotnet/runtime 100690); every write has a time-out.
+/// because closing during a write can hang on Linux (dotnet/runtime 100690); every write has a time-out. Once the reader has seen the line
+/// break nothing is written any more: closing waits for every byte to leave, and bytes for an unplugged adapter never do.
 /// </remarks>
 public sealed class SerialLink : ILink
 {
@@ -16,11 +17,15 @@ public sealed class SerialLink : ILink
     private const int ReadTimeoutMilliseconds = 100;
     private const int WriteTimeoutMilliseconds = 2000;
 
+    // A write may be under way, and the port gets as long again for what it holds.
+    private static readonly TimeSpan LongestClosing = TimeSpan.FromMilliseconds(2 * WriteTimeoutMilliseconds);
+
     private readonly SerialPort _port;
     private readonly Lock _writeOrClose = new();
     private readonly Channel<byte[]> _received = Channel.CreateUnbounded<byte[]>(new() { SingleWriter = true });
     private readonly Thread _reader;
     private volatile bool _closing;
+    private volatile Exception? _break;
     private ReadOnlyMemory<byte> _left;
 
     private SerialLink(ResourceName resource, SerialPort port)
@@ -77,6 +82,20 @@ public sealed class SerialLink : ILink
     {
         _closing = true;
         await Task.Run(_reader.Join);
+        var closed = Task.Factory.StartNew(ClosePort, CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
+        try
+        {
+            await closed.WaitAsync(LongestClosing, TimeProvider.System);
+        }
+        catch (TimeoutException)
+        {
+            // Unplugged with bytes on their way: the port waits for them for ever. It is left to the end of the program, on a thread of
+            // its own; the device is gone and nobody misses the handle.
+        }
+    }
+
+    private void ClosePort()
+    {
         lock (_writeOrClose)
             _port.Dispose();
     }
@@ -89,7 +108,7 @@ public sealed class SerialLink : ILink
         }
         catch (ChannelClosedException exception)
         {
-            throw new IOException($"{Resource}: the serial line broke. {exception.InnerException?.Message}", exception.InnerException);
+            throw Broken(exception.InnerException);
         }
     }
 
@@ -97,6 +116,8 @@ public sealed class SerialLink : ILink
     {
         lock (_writeOrClose)
         {
+            if (_break is { } cause)
+                throw Broken(cause);
             try
             {
                 _port.BaseStream.Write(bytes);
@@ -123,7 +144,7 @@ public sealed class SerialLink : ILink
         catch (Exception exception)
             when (exception is IOException or InvalidOperationException or UnauthorizedAccessException or OperationCanceledException)
         {
-            cause = exception;
+            _break = cause = exception;
         }
 
         _received.Writer.Complete(cause);
@@ -141,4 +162,6 @@ public sealed class SerialLink : ILink
             return SerialPorts.IsGone(_port.PortName) ? throw new IOException($"{_port.PortName} was unplugged.") : [];
         }
     }
+
+    private IOException Broken(Exception? cause) => new($"{Resource}: the serial line broke. {cause?.Message}", cause);
 }

@@ -41,6 +41,28 @@ public sealed class SerialLinkTests
         await Assert.ThrowsAsync<IOException>(async () => await link.ReadAsync(new byte[16], default));
     }
 
+    [PtyFact]
+    public async Task A_message_to_an_unplugged_line_fails_and_closing_still_ends()
+    {
+        using var line = new PtyPair();
+        var link = Open(line);
+        line.Dispose();
+        await Assert.ThrowsAsync<IOException>(async () => await link.ReadAsync(new byte[16], default));
+        await Assert.ThrowsAsync<IOException>(async () => await link.WriteAsync("*IDN?\n"u8.ToArray(), default));
+        await link.DisposeAsync().AsTask().WaitAsync(Patience.Limit, TimeProvider.System);
+    }
+
+    [PtyFact]
+    public async Task Closing_ends_although_a_message_was_on_its_way_when_the_line_was_unplugged()
+    {
+        using var line = new PtyPair();
+        var link = Open(line);
+        line.Dispose();
+        // Whether the port takes the bytes or refuses them is a race against its own watch on the line; closing must not hang on either.
+        await Record.ExceptionAsync(async () => await link.WriteAsync("ROUT:OPEN:ALL\n"u8.ToArray(), default));
+        await link.DisposeAsync().AsTask().WaitAsync(Patience.Limit, TimeProvider.System);
+    }
+
     [Fact]
     public void A_port_that_is_not_there_is_a_fault_that_lists_those_that_are()
     {

@@ -33,7 +33,7 @@ public sealed partial class PtyPair : IDisposable
         return System.Text.Encoding.ASCII.GetString(bytes);
     });
 
-    /// <summary>Answers line by line until the other end is closed.</summary>
+    /// <summary>Answers line by line until the other end is closed, or the answer disposes this line: a cable that is pulled.</summary>
     public Task ServeAsync(Func<string, string?> answer) => Task.Run(() =>
     {
         try
@@ -51,9 +51,9 @@ public sealed partial class PtyPair : IDisposable
                 line.Clear();
             }
         }
-        catch (IOException)
+        catch (Exception exception) when (exception is IOException or ObjectDisposedException)
         {
-            // A pty's way of saying that the other end is closed.
+            // The first is a pty's way of saying that the other end is closed, the second says that this one is.
         }
     });
 
