@@ -86,14 +86,20 @@ public sealed partial class KillTests(ITestOutputHelper output)
         var link = await new LinkOpener(TimeProvider.System).OpenAsync(ResourceName.Parse(bench.Fixture), new(new()), CancellationToken.None);
         await using (link)
         {
-            await link.WriteAsync("\nROUT:CLOS:STAT?\n"u8.ToArray(), CancellationToken.None);
-            // What the killed program had asked for may still come first.
-            var buffer = new byte[256];
-            var reply = "";
-            while (!StateLine().IsMatch(reply))
-                reply += System.Text.Encoding.ASCII.GetString(buffer, 0, await link.ReadAsync(buffer, CancellationToken.None));
-            Assert.Equal("(@)", StateLine().Match(reply).Groups[1].Value);
+            // What the killed program had asked for may still come first; the identity tells where that ends.
+            await AskAsync(link, "\n*IDN?\n", IdentityLine());
+            Assert.Equal("(@)", (await AskAsync(link, "ROUT:CLOS:STAT?\n", StateLine())).Groups[1].Value);
         }
+    }
+
+    private static async Task<Match> AskAsync(ILink link, string query, Regex answer)
+    {
+        await link.WriteAsync(System.Text.Encoding.ASCII.GetBytes(query), CancellationToken.None);
+        var buffer = new byte[256];
+        var reply = "";
+        while (!answer.IsMatch(reply))
+            reply += System.Text.Encoding.ASCII.GetString(buffer, 0, await link.ReadAsync(buffer, CancellationToken.None));
+        return answer.Match(reply);
     }
 
     private async Task CheckEndAsync(string job)
@@ -113,4 +119,7 @@ public sealed partial class KillTests(ITestOutputHelper output)
 
     [GeneratedRegex(@"(\(@[^)]*\))\r?\n$")]
     private static partial Regex StateLine();
+
+    [GeneratedRegex(@"SIM-F-small[^\n]*\n$")]
+    private static partial Regex IdentityLine();
 }
