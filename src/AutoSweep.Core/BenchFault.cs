@@ -29,4 +29,10 @@ public enum BenchFault
 
     /// <summary>The fixture did not do what it was told: a relay that does not follow, a failed self-test.</summary>
     FixtureFault = 11,
+
+    /// <summary>Other programs hold the stock ledger for longer than anyone should.</summary>
+    StockInUse = 14,
+
+    /// <summary>The stock does not allow what was asked: a part that is not there, not free, or named twice.</summary>
+    StockRefused = 15,
 }
