@@ -5,11 +5,13 @@ namespace AutoSweep.Core.Matching;
 
 /// <summary>Solves a <see cref="PackingProblem"/> level by level with CP-SAT: each level's best is a constraint for the next.</summary>
 /// <remarks>
-/// One worker: several race each other, and who comes first decides between answers of equal cost. The proof takes longer for it;
-/// see docs/matching.md for how much.
+/// One worker: several race each other, and who comes first decides between answers of equal cost. No presolve: the linear relaxation
+/// of a match is all but whole-numbered, and simplifying it first took longer than solving it. docs/matching.md has the measurements.
 /// </remarks>
 public sealed class PackingSolver(PackingProblem problem, PackingOptions options, TimeProvider clock)
 {
+    private const string Parameters = "num_workers:1,cp_model_presolve:false";
+
     private readonly CpModel _model = new();
     private BoolVar[] _variables = [];
     private IReadOnlyList<int>? _best;
@@ -64,7 +66,7 @@ public sealed class PackingSolver(PackingProblem problem, PackingOptions options
         var solver = new CpSolver
         {
             StringParameters = string.Create(
-                CultureInfo.InvariantCulture, $"num_workers:1,random_seed:{options.Seed},max_time_in_seconds:{Math.Max(0.01, left.TotalSeconds)}"),
+                CultureInfo.InvariantCulture, $"{Parameters},random_seed:{options.Seed},max_time_in_seconds:{Math.Max(0.01, left.TotalSeconds)}"),
         };
         var status = solver.Solve(_model);
         if (status is CpSolverStatus.Optimal or CpSolverStatus.Feasible)
