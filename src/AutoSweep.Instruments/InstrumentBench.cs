@@ -22,11 +22,49 @@ public static class InstrumentBench
         string resource, string driverName, InstrumentBenchOptions options, CancellationToken cancellationToken)
     {
         var driver = options.Drivers.Read(driverName);
+        if (driver.Level is null)
+            throw driver.Lacks("level", "reads no level");
         var log = options.LoggerFactory.CreateLogger<ScpiLevelMeter>();
         var sessionOptions = MeterSessionOptions.Of(driver, options.Exchange);
         return await OpenAsync(
             resource, driver.Link.Serial, sessionOptions, options,
             async session => await ScpiLevelMeter.OpenAsync(session, driver, options.Time, log, cancellationToken),
+            cancellationToken);
+    }
+
+    /// <summary>Opens a capacitance meter, checks its identity against the driver and sets it up.</summary>
+    /// <param name="resource">A VISA resource name, or a plain port or <c>host:port</c>.</param>
+    /// <param name="driverName">The name of a driver folder, such as <c>scpi-lcr</c>.</param>
+    /// <param name="options">Clock, log, drivers, time-outs, the leads' capacitance.</param>
+    /// <param name="cancellationToken">Ends the attempt; the link is closed.</param>
+    /// <exception cref="Core.BenchFaultException">No such driver or port, a driver that measures no capacitance, no answer, or the meter
+    /// is another than the driver's.</exception>
+    public static async Task<ICapacitanceMeter> OpenCapacitanceMeterAsync(
+        string resource, string driverName, InstrumentBenchOptions options, CancellationToken cancellationToken)
+    {
+        var driver = options.Drivers.Read(driverName);
+        if (driver.Capacitance is null)
+            throw driver.Lacks("capacitance", "measures no capacitance");
+        var log = options.LoggerFactory.CreateLogger<ScpiCapacitanceMeter>();
+        return await OpenAsync(
+            resource, driver.Link.Serial, MeterSessionOptions.Of(driver, options.Exchange), options,
+            async session => await ScpiCapacitanceMeter.OpenAsync(
+                session, driver, options.CapacitanceMeterLeads, options.Time, log, cancellationToken),
+            cancellationToken);
+    }
+
+    /// <summary>Opens a fixture whose calibration is not known or not to be used: explicit sets of relays.</summary>
+    /// <param name="resource">A VISA resource name, or a plain port or <c>host:port</c>.</param>
+    /// <param name="options">Clock, log, time-outs, watchdog.</param>
+    /// <param name="cancellationToken">Ends the attempt; the link is closed.</param>
+    /// <exception cref="Core.BenchFaultException">No such port, no answer, or a failed self-test.</exception>
+    public static async Task<IRelayBox> OpenRelayBoxAsync(
+        string resource, InstrumentBenchOptions options, CancellationToken cancellationToken)
+    {
+        var log = options.LoggerFactory.CreateLogger<ScpiRelayBox>();
+        return await OpenAsync(
+            resource, SerialSettings.Fixture, new() { Exchange = options.Exchange ?? new() }, options,
+            async session => await ScpiRelayBox.OpenAsync(session, options.FixtureWatchdog, options.Time, log, cancellationToken),
             cancellationToken);
     }
 

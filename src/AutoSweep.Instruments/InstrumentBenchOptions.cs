@@ -1,3 +1,4 @@
+using AutoSweep.Core.Quantities;
 using AutoSweep.Instruments.Links;
 using AutoSweep.Instruments.Meters;
 using AutoSweep.Instruments.Scpi;
@@ -33,4 +34,8 @@ public sealed record InstrumentBenchOptions
     /// <value>Default 10 s: longer than any exchange with its retries, short enough that a killed program leaves no relay
     /// closed while somebody fetches a cup of coffee. 0 turns the watchdog off.</value>
     public TimeSpan FixtureWatchdog { get; init; } = TimeSpan.FromSeconds(10);
+
+    /// <summary>The capacitance of the capacitance meter's leads where the meter itself does not correct it; taken off every reading.</summary>
+    /// <value>Default 0: the meter's own open correction, done at the clips that are used.</value>
+    public Capacitance CapacitanceMeterLeads { get; init; }
 }

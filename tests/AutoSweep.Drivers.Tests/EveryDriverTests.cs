@@ -1,3 +1,4 @@
+using AutoSweep.Core.Quantities;
 using AutoSweep.Drivers.Tests.Support;
 using AutoSweep.Instruments.Meters;
 using AutoSweep.Instruments.Scpi;
@@ -28,12 +29,19 @@ public sealed class EveryDriverTests
 
     [Theory]
     [MemberData(nameof(DriverFolders.Names), MemberType = typeof(DriverFolders))]
-    public void The_sessions_show_an_overload_and_a_count(string driver)
+    public void The_sessions_show_an_overload_and_a_value_of_everything_that_the_driver_measures(string driver)
     {
         var sessions = Directory.EnumerateFiles(Path.Combine(DriverFolders.FolderOf(driver), "sessions"), "*.txt");
         var steps = sessions.SelectMany(SessionFile.Read).ToArray();
-        Assert.Contains(steps, step => step.Call is ["read"] && step.Outcome == "overload");
-        Assert.Contains(steps, step => step.Call is ["count"] && step.Outcome?.StartsWith("value", StringComparison.Ordinal) == true);
+        var read = DriverLibrary.BesideProgram.Read(driver);
+        (bool Measures, string Call, string Outcome)[] wanted =
+        [
+            (read.Level is not null, "read", "value"), (read.Level is not null, "read", "overload"),
+            (read.Frequency is not null, "count", "value"),
+            (read.Capacitance is not null, "measure", "capacitance"), (read.Capacitance is not null, "measure", "overload"),
+        ];
+        Assert.All(wanted.Where(one => one.Measures), one => Assert.Contains(
+            steps, step => step.Call[0] == one.Call && step.Outcome?.StartsWith(one.Outcome, StringComparison.Ordinal) == true));
     }
 
     [Theory]
@@ -44,7 +52,7 @@ public sealed class EveryDriverTests
             .Where(line => line.Length > 0 && line[0] != '#')
             .Select(line => new ScpiHeader(line))
             .ToArray();
-        Assert.All(CommandsOf(DriverLibrary.BesideProgram.Read(driver)), command =>
+        Assert.All(SentBy(DriverLibrary.BesideProgram.Read(driver)), command =>
             Assert.True(headers.Any(header => header.Matches(command.Split(' ')[0])), $"{command} is in no line of commands.txt"));
     }
 
@@ -56,19 +64,25 @@ public sealed class EveryDriverTests
         await using var link = new TalkingMeter(read) { Errors = ["-222,\"Data out of range\"", "-410,\"Query INTERRUPTED\""] };
         await using var session = new ScpiSession(link, MeterSessionOptions.Of(read, new() { QueryTimeout = TimeSpan.FromHours(2) }),
             new InstantTime(), NullLogger.Instance);
-        await using var meter = await ScpiLevelMeter.OpenAsync(session, read, new InstantTime(), NullLogger.Instance, default);
+        await using IAsyncDisposable meter = read.Level is not null
+            ? await ScpiLevelMeter.OpenAsync(session, read, new InstantTime(), NullLogger.Instance, default)
+            : await ScpiCapacitanceMeter.OpenAsync(session, read, Capacitance.Zero, new InstantTime(), NullLogger.Instance, default);
         Assert.Empty(link.Errors);
     }
 
     [Theory]
     [MemberData(nameof(DriverFolders.Names), MemberType = typeof(DriverFolders))]
-    public void The_page_on_drivers_lists_it_with_the_settling_times_of_its_file(string driver)
+    public void The_page_on_drivers_lists_it_with_the_figures_of_its_file(string driver)
     {
         var page = File.ReadLines(DriverFolders.InRepository("docs/drivers.md"));
         var row = page.Single(line => line.StartsWith($"| `{driver}` |", StringComparison.Ordinal));
-        Assert.All(DriverLibrary.BesideProgram.Read(driver).Level.Bandwidths, bandwidth =>
+        var read = DriverLibrary.BesideProgram.Read(driver);
+        Assert.All(read.Level?.Bandwidths ?? [], bandwidth =>
             Assert.Contains(FormattableString.Invariant($"{bandwidth.SettleSeconds} s ({bandwidth.Hertz} Hz)"), row,
                 StringComparison.Ordinal));
+        if (read.Capacitance is { Accuracy: var accuracy })
+            Assert.Contains(FormattableString.Invariant($"{100 * accuracy.ShareOfReading:0.###} % + {accuracy.OffsetPicofarads} pF"), row,
+                StringComparison.Ordinal);
     }
 
     [Fact]
@@ -81,13 +95,6 @@ public sealed class EveryDriverTests
             File.Exists(file) && File.ReadAllText(file) == DriverSchema.Text, $"The schema changed; if that is meant: cp {made} {file}");
     }
 
-    private static IEnumerable<string> CommandsOf(MeterDriver driver) =>
-    [
-        .. from command in (DriverCommand[])[.. driver.Link.SerialSetUp, .. driver.SetUp, .. driver.Level.SetUp, .. driver.Frequency.SetUp]
-           select command.Command,
-        driver.Level.Read,
-        driver.Frequency.Read,
-        .. driver.TearDown,
-        .. (string?[])[driver.ErrorQuery, driver.Beep?.Command] is var optional ? optional.OfType<string>() : [],
-    ];
+    private static IEnumerable<string> SentBy(MeterDriver driver) =>
+        [.. driver.Commands().Select(command => command.Text), .. driver.ErrorQuery is { } query ? [query] : Array.Empty<string>()];
 }

@@ -16,7 +16,7 @@ public sealed class InstrumentBenchTests : IDisposable
     {
         Write(Path.Combine(_folder.CreateSubdirectory("small").FullName, "driver.json"), Drivers.Small with
         {
-            Level = Drivers.Small.Level with { Bandwidths = [Drivers.Small.Level.Bandwidths[0] with { SettleSeconds = 0 }] },
+            Level = Drivers.Small.Level! with { Bandwidths = [Drivers.Small.Level!.Bandwidths[0] with { SettleSeconds = 0 }] },
         });
         Write(CalibrationFile, Calibrations.Ideal);
     }

@@ -10,7 +10,7 @@ namespace AutoSweep.Instruments.Fixture;
 public sealed record FixtureCalibration
 {
     // 2 to the 20th combinations fill 12 MB and sort in a fraction of a second; a real box has 16 relays.
-    private const int MostRelays = 20;
+    internal const int MostRelays = 20;
 
     /// <summary>Where the schema is, for editors; not read.</summary>
     [JsonPropertyName("$schema")]

@@ -7,15 +7,17 @@ namespace AutoSweep.Instruments.Fixture;
 /// <summary>What must hold before a fixture is used.</summary>
 internal static class FixtureCheck
 {
-    /// <summary>Checks serial number and number of relays against the calibration.</summary>
-    public static async Task CalibrationIsOfAsync(
-        ScpiSession session, InstrumentIdentity identity, FixtureCalibration calibration, CancellationToken cancellationToken)
+    /// <summary>How many relays the fixture has; serial number and number are checked against a calibration where there is one.</summary>
+    public static async Task<int> RelaysAsync(
+        ScpiSession session, InstrumentIdentity identity, FixtureCalibration? calibration, CancellationToken cancellationToken)
     {
-        if (identity.Serial != calibration.FixtureSerial)
+        if (calibration is not null && identity.Serial != calibration.FixtureSerial)
             throw OtherFixture(session, identity, calibration);
         var relays = await session.QueryAsync("SYST:REL?", cancellationToken);
-        if (ScpiNumber.Parse(relays.Trim()) is not { } count || !count.Equals(calibration.RelaysPicofarads.Count))
+        var count = ScpiNumber.Parse(relays.Trim());
+        if (calibration is not null && !calibration.RelaysPicofarads.Count.Equals((int?)count))
             throw OtherCount(session, relays, calibration);
+        return count is >= 1 and <= FixtureCalibration.MostRelays ? (int)count : throw NoCount(session, relays);
     }
 
     /// <summary>Lets the fixture test its coil drivers.</summary>
@@ -42,4 +44,10 @@ internal static class FixtureCheck
         $"the fixture at {session.Resource} has {relays} relays",
         string.Create(CultureInfo.InvariantCulture, $"{calibration.RelaysPicofarads.Count} relays, as the calibration file lists"),
         "Give the calibration file of this fixture, with one number a relay.");
+
+    private static BenchFaultException NoCount(ScpiSession session, string relays) => new(
+        BenchFault.NoAnswer,
+        $"the fixture at {session.Resource} says that it has \"{relays}\" relays",
+        $"a number from 1 to {FixtureCalibration.MostRelays}",
+        "Check that its firmware keeps to docs/fixture-protocol.md.");
 }

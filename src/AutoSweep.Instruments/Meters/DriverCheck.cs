@@ -7,11 +7,15 @@ namespace AutoSweep.Instruments.Meters;
 /// <summary>What a driver file must keep to beyond its schema.</summary>
 internal static partial class DriverCheck
 {
-    private static readonly string[] Placeholders = ["{range}", "{bandwidth}", "{aperture}"];
+    private static readonly string[] Placeholders = ["{range}", "{bandwidth}", "{aperture}", "{frequency}"];
 
     /// <summary>Every fault of a driver whose fields, taken one by one, are in order.</summary>
     public static IEnumerable<JsonFieldFault> Of(MeterDriver driver, string? folder) =>
-        [.. Names(driver, folder), .. AllCommands(driver).SelectMany(Command), .. Level(driver.Level)];
+        
+    [
+        .. Names(driver, folder), .. Functions(driver), .. driver.Commands().SelectMany(Command),
+        .. driver.Level is { } level ? Level(level) : [], .. driver.Capacitance is { } capacitance ? Capacitance(capacitance) : [],
+    ];
 
     private static IEnumerable<JsonFieldFault> Names(MeterDriver driver, string? folder)
     {
@@ -30,20 +34,22 @@ internal static partial class DriverCheck
             yield return new(command.Path, unknown.Value, $"one of {string.Join(", ", Placeholders)}", "Correct what stands in braces.");
     }
 
-    private static IEnumerable<(string Path, string Text)> AllCommands(MeterDriver driver) =>
-    [
-        .. Listed(Field("link", "serialSetUp"), driver.Link.SerialSetUp),
-        .. Listed("setUp", driver.SetUp),
-        .. Listed(Field("level", "setUp"), driver.Level.SetUp),
-        (Field("level", "read"), driver.Level.Read),
-        .. Listed(Field("frequency", "setUp"), driver.Frequency.SetUp),
-        (Field("frequency", "read"), driver.Frequency.Read),
-        .. driver.TearDown.Select((command, index) => (Item("tearDown", index), command)),
-        .. driver.Beep is { } beep ? [(Field("beep", "command"), beep.Command)] : Array.Empty<(string, string)>(),
-    ];
+    private static IEnumerable<JsonFieldFault> Functions(MeterDriver driver)
+    {
+        if (driver.Level is null && driver.Frequency is null && driver.Capacitance is null)
+            yield return new("level", "none of level, frequency and capacitance", "at least one of them", "Write what the meters can measure.");
+    }
 
-    private static IEnumerable<(string Path, string Text)> Listed(string path, IEnumerable<DriverCommand> commands) =>
-        commands.Select((command, index) => (Field(Item(path, index), "command"), command.Command));
+    private static IEnumerable<JsonFieldFault> Capacitance(DriverCapacitance capacitance)
+    {
+        if (string.IsNullOrWhiteSpace(capacitance.Accuracy.Source))
+            yield return new(Field(Field("capacitance", "accuracy"), "source"), "an empty text", "where the accuracy is published",
+                "Name the page or the data sheet.");
+        int?[] fields = [capacitance.Reply.CapacitanceField, capacitance.Reply.DissipationField, capacitance.Reply.StatusField];
+        if (fields.OfType<int>().Distinct().Count() < fields.OfType<int>().Count())
+            yield return new(Field("capacitance", "reply"), "one field with two meanings", "a field of its own for each",
+                "Count the reply's fields from 1.");
+    }
 
     private static IEnumerable<JsonFieldFault> Level(DriverLevel level)
     {

@@ -11,10 +11,10 @@ internal sealed class DriverCommandSender(ScpiSession session, MeterDriver drive
 
     /// <summary>Sends commands in their order, with their placeholders filled in.</summary>
     /// <exception cref="BenchFaultException">The meter refuses a required one.</exception>
-    public async Task SendAsync(IEnumerable<DriverCommand> commands, MeterSetting setting, CancellationToken cancellationToken)
+    public async Task SendAsync(IEnumerable<DriverCommand> commands, Func<string, string> fill, CancellationToken cancellationToken)
     {
         foreach (var command in commands.Where(command => !_leftOut.Contains(command.Command)))
-            await SendAsync(command, setting, cancellationToken);
+            await SendAsync(command, fill, cancellationToken);
     }
 
     /// <summary>Whether the meter has refused every command that holds a placeholder, or the driver has none.</summary>
@@ -22,9 +22,9 @@ internal sealed class DriverCommandSender(ScpiSession session, MeterDriver drive
         .Where(command => command.Command.Contains(placeholder, StringComparison.Ordinal))
         .All(command => _leftOut.Contains(command.Command));
 
-    private async Task SendAsync(DriverCommand command, MeterSetting setting, CancellationToken cancellationToken)
+    private async Task SendAsync(DriverCommand command, Func<string, string> fill, CancellationToken cancellationToken)
     {
-        var message = setting.Fill(command.Command);
+        var message = fill(command.Command);
         var errors = await session.SendAndCheckAsync(message, cancellationToken);
         if (errors.Count == 0)
             return;

@@ -6,7 +6,8 @@ namespace AutoSweep.Instruments.Meters;
 
 /// <summary>All that is particular to a family of meters, as data: a driver folder's <c>driver.json</c>.</summary>
 /// <remarks>No conditions, loops or expressions (docs/drivers.md). In commands, <c>{range}</c> stands for the range in volts,
-/// <c>{bandwidth}</c> for the detector bandwidth in hertz and <c>{aperture}</c> for the counter's gate in seconds.</remarks>
+/// <c>{bandwidth}</c> for the detector bandwidth in hertz, <c>{aperture}</c> for the counter's gate in seconds and
+/// <c>{frequency}</c> for the test frequency of a capacitance in hertz.</remarks>
 public sealed record MeterDriver
 {
     /// <summary>Where the schema is, for editors; not read.</summary>
@@ -34,12 +35,19 @@ public sealed record MeterDriver
     public required IReadOnlyList<DriverCommand> SetUp { get; init; }
 
     /// <summary>How it reads the AC level.</summary>
-    [Description("How it reads the AC level.")]
-    public required DriverLevel Level { get; init; }
+    /// <value>Default null: it cannot.</value>
+    [Description("How it reads the AC level. Default null: it cannot.")]
+    public DriverLevel? Level { get; init; }
 
     /// <summary>How it counts the frequency.</summary>
-    [Description("How it counts the frequency.")]
-    public required DriverFrequency Frequency { get; init; }
+    /// <value>Default null: it cannot.</value>
+    [Description("How it counts the frequency. Default null: it cannot.")]
+    public DriverFrequency? Frequency { get; init; }
+
+    /// <summary>How it measures a capacitance.</summary>
+    /// <value>Default null: it cannot.</value>
+    [Description("How it measures a capacitance. Default null: it cannot.")]
+    public DriverCapacitance? Capacitance { get; init; }
 
     /// <summary>How it writes its readings.</summary>
     [Description("How it writes its readings.")]
@@ -74,4 +82,13 @@ public sealed record MeterDriver
 
     /// <summary>Whether a meter with this identity is one that the driver drives.</summary>
     public bool Drives(InstrumentIdentity identity) => Identity.Any(pattern => pattern.Matches(identity));
+
+    /// <summary>The fault of a stage that needs what this family does not do.</summary>
+    /// <param name="section">The section that its file would need.</param>
+    /// <param name="does">What it does not do, such as "reads no level".</param>
+    internal Core.BenchFaultException Lacks(string section, string does) => new(
+        Core.BenchFault.BadFile,
+        $"the driver {Name} ({Title}) {does}",
+        $"a driver whose driver.json has the section \"{section}\"",
+        "Choose another meter and driver for this; docs/drivers.md lists what each driver does.");
 }

@@ -9,12 +9,12 @@ internal sealed record MeterSetting(double RangeVolts, DriverBandwidth Bandwidth
     /// other.</summary>
     public static MeterSetting For(MeterDriver driver, double largestVolts, double lowestHertz)
     {
-        var ranges = driver.Level.RangesVolts;
-        var bandwidths = driver.Level.Bandwidths;
+        var level = driver.Level ?? throw driver.Lacks("level", "reads no level");
+        var (ranges, bandwidths) = (level.RangesVolts, level.Bandwidths);
         return new(
-            ranges.FirstOrDefault(range => range * driver.Level.OverRange >= largestVolts, ranges[^1]),
+            ranges.FirstOrDefault(range => range * level.OverRange >= largestVolts, ranges[^1]),
             bandwidths.LastOrDefault(bandwidth => bandwidth.FromToneHertz <= lowestHertz, bandwidths[0]),
-            driver.Frequency.ApertureSeconds);
+            driver.Frequency?.ApertureSeconds ?? 0);
     }
 
     /// <summary>A command with its placeholders filled in.</summary>

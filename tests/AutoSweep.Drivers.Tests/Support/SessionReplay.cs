@@ -1,4 +1,5 @@
 using System.Globalization;
+using AutoSweep.Core.Quantities;
 using AutoSweep.Instruments.Meters;
 using AutoSweep.Instruments.Scpi;
 using Microsoft.Extensions.Logging.Abstractions;
@@ -12,6 +13,7 @@ public sealed class SessionReplay(MeterDriver driver) : IAsyncDisposable
     private readonly ReplayLink _link = new("TCPIP::meter.test::5025::SOCKET");
     private readonly InstantTime _time = new();
     private ScpiLevelMeter? _meter;
+    private ScpiCapacitanceMeter? _capacitanceMeter;
 
     public async Task PlayAsync(IEnumerable<SessionStep> steps)
     {
@@ -32,6 +34,18 @@ public sealed class SessionReplay(MeterDriver driver) : IAsyncDisposable
         {
             case ["open"]:
                 _meter = await ScpiLevelMeter.OpenAsync(NewSession(), driver, _time, NullLogger.Instance, default);
+                return null;
+            case ["open", "capacitance"]:
+                _capacitanceMeter = await ScpiCapacitanceMeter.OpenAsync(
+                    NewSession(), driver, Capacitance.Zero, _time, NullLogger.Instance, default);
+                return null;
+            case ["measure"]:
+                return Outcome(await _capacitanceMeter!.ReadAsync(default));
+            case ["beep"] when _capacitanceMeter is not null:
+                await _capacitanceMeter.BeepAsync(default);
+                return null;
+            case ["close"] when _capacitanceMeter is not null:
+                await _capacitanceMeter.DisposeAsync();
                 return null;
             case ["prepare", var volts, var hertz]:
                 await _meter!.PrepareLevelAsync(Number(volts), Number(hertz), default);
@@ -56,6 +70,17 @@ public sealed class SessionReplay(MeterDriver driver) : IAsyncDisposable
         new(_link, MeterSessionOptions.Of(driver, new() { QueryTimeout = TimeSpan.FromHours(2) }), _time, NullLogger.Instance);
 
     private static double Number(string text) => double.Parse(text, NumberStyles.Float, CultureInfo.InvariantCulture);
+
+    // To a ten-thousandth of a picofarad: farads times 1e12 is not exact in binary.
+    private static string Outcome(CapacitanceReading reading) => reading.Kind switch
+    {
+        CapacitanceReadingKind.Value when reading.Dissipation is { } dissipation =>
+            string.Create(CultureInfo.InvariantCulture, $"capacitance {reading.Picofarads:0.####} pF, D {dissipation}"),
+        CapacitanceReadingKind.Value => string.Create(CultureInfo.InvariantCulture, $"capacitance {reading.Picofarads:0.####} pF"),
+        CapacitanceReadingKind.Overload => "overload",
+        CapacitanceReadingKind.NoContact => "no contact",
+        _ => "invalid",
+    };
 
     private static string Outcome(MeterReading reading) => reading.Kind switch
     {

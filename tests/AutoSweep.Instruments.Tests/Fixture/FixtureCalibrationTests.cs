@@ -32,6 +32,30 @@ public sealed class FixtureCalibrationTests : IDisposable
         Assert.Equal(0.2, calibration.RelayStandardUncertaintiesPicofarads![1]);
     }
 
+    [Fact]
+    public void What_is_written_is_what_is_read_and_nothing_lies_beside_it()
+    {
+        var written = new FixtureCalibration
+        {
+            FixtureSerial = "F-0007", StrayPicofarads = 233.512, RelaysPicofarads = [100.7, 202.4], Date = new(2026, 11, 24),
+            Meter = "an invented LCR meter", StrayStandardUncertaintyPicofarads = 0.02, RelayStandardUncertaintiesPicofarads = [0.03, 0.06],
+        };
+        FixtureCalibrationFile.Write(_file, written);
+        var read = FixtureCalibration.Read(_file);
+        Assert.Equal(
+            (written.StrayPicofarads, written.Date, written.Meter, null), (read.StrayPicofarads, read.Date, read.Meter, read.TemperatureCelsius));
+        Assert.Equal(written.RelayStandardUncertaintiesPicofarads, read.RelayStandardUncertaintiesPicofarads);
+        Assert.False(File.Exists(_file + ".new"));
+    }
+
+    [Fact]
+    public void A_folder_that_is_not_there_is_a_fault_that_names_the_file()
+    {
+        var fault = Assert.Throws<BenchFaultException>(() => FixtureCalibrationFile.Write(
+            Path.Combine(_file, "none", "c.json"), new() { FixtureSerial = "F", StrayPicofarads = 1, RelaysPicofarads = [1] }));
+        Assert.Contains("c.json", fault.Found, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("""{ "fixtureSerial": "A", "strayPicofarads": 1, "relaysPicofarads": [1], "stray": 1 }""", "stray")]
     [InlineData("""{ "fixtureSerial": "A", "relaysPicofarads": [1] }""", "strayPicofarads")]

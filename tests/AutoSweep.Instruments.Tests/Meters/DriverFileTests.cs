@@ -78,6 +78,33 @@ public sealed class DriverFileTests : IDisposable
         Assert.Contains("\"read\" is missing", FaultOf(json).Found, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_driver_that_measures_nothing_is_refused()
+    {
+        var json = Json();
+        json.Remove("level");
+        json.Remove("frequency");
+        Assert.Contains("none of level, frequency and capacitance", FaultOf(json).Found, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_driver_may_measure_capacitance_only()
+    {
+        Write("small", JsonSerializer.SerializeToNode(Drivers.CapacitanceOnly, StrictJsonOptions.Shared)!.AsObject());
+        Assert.Null(new DriverLibrary(_folder.FullName).Read("small").Level);
+    }
+
+    [Theory]
+    [InlineData("accuracy", "source", "\"\"")]
+    [InlineData("reply", "statusField", "2")]
+    [InlineData("accuracy", "shareOfReading", "5")]
+    public void A_capacitance_section_is_checked_too(string section, string field, string value)
+    {
+        var json = JsonSerializer.SerializeToNode(Drivers.CapacitanceOnly, StrictJsonOptions.Shared)!.AsObject();
+        json["capacitance"]![section]![field] = JsonNode.Parse(value);
+        Assert.Contains("capacitance." + section, FaultOf(json).Found, StringComparison.Ordinal);
+    }
+
     private static JsonObject Json() => JsonSerializer.SerializeToNode(Drivers.Small, StrictJsonOptions.Shared)!.AsObject();
 
     private BenchFaultException FaultOf(JsonObject json)

@@ -36,6 +36,23 @@ public static class Drivers
         Beep = Optional("SYST:BEEP"),
     };
 
+    /// <summary>A meter that measures capacitance only.</summary>
+    public static MeterDriver CapacitanceOnly { get; } = Small with
+    {
+        Level = null,
+        Frequency = null,
+        Capacitance = new()
+        {
+            SetUp = [Required("FREQ {frequency}"), Optional("CORR:OPEN:STAT ON")],
+            TestHertz = 1000,
+            SettleSeconds = 0,
+            ReadSeconds = 0.5,
+            Read = "READ?",
+            Reply = new() { CapacitanceField = 2, DissipationField = 3, StatusField = 1, Overload = [1], NoContact = [2] },
+            Accuracy = new() { ShareOfReading = 0.001, OffsetPicofarads = 0.5, Source = "test" },
+        },
+    };
+
     private static DriverCommand Required(string command) => new() { Command = command, Required = true };
 
     private static DriverCommand Optional(string command) => new() { Command = command, Required = false };
