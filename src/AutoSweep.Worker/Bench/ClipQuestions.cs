@@ -14,7 +14,15 @@ public sealed class ClipQuestions(JobRecord record, BenchBoard board, BenchSigna
     public async Task AskAsync(JobStage stage, ClipQuestion question, int? output, double? toneHertz, CancellationToken cancellationToken)
     {
         record.Append(new ClipQuestioned(stage, question, output, toneHertz));
-        board.Show(status => status with { Activity = BenchActivity.NeedsYou, Output = output, ToneHertz = toneHertz, Message = Words(question, output, toneHertz) });
+        board.Show(status => status with
+        {
+            Activity = BenchActivity.NeedsYou,
+            Output = output,
+            ToneHertz = toneHertz,
+            Readings = [],
+            Fit = null,
+            Message = Words(question, output, toneHertz),
+        });
         await signals.QuestionAsync(cancellationToken);
     }
 
@@ -22,7 +30,9 @@ public sealed class ClipQuestions(JobRecord record, BenchBoard board, BenchSigna
     {
         ClipQuestion.AlreadyDone => $"Output {output} is done already. Clip another one.",
         ClipQuestion.NotInPlan => $"Output {output} is not in this plan. Clip another one.",
-        ClipQuestion.UnknownTone => string.Create(CultureInfo.InvariantCulture, $"A steady tone of {hertz:0.0} Hz, which no output of this generator has. Is the motor in step, the profile the right one?"),
+        ClipQuestion.UnknownTone => string.Create(
+            CultureInfo.InvariantCulture,
+            $"A steady tone of {hertz:0.0} Hz, which no output of this generator has. Is the motor in step, the profile the right one?"),
         ClipQuestion.ToneNotCounted => "Something sounds, but the meter cannot count it. Check the clip; a small amplifier before the meter helps.",
         ClipQuestion.NoTone when output is not null => $"No tone. If output {output} is clipped it is silent: go on to the next, it is written down. If not, clip it.",
         _ => "No tone. Clip an output that is still missing.",

@@ -85,6 +85,7 @@ public sealed class JobWorker(
         var (stage, clips) = work;
         record.Append(new StageStarted(stage.Stage, stage.Plan));
         ResultFiles.Write(record);
+        board.Show(status => status with { Output = null, ToneHertz = null, Readings = [], Fit = null });
         await stage.RestAsync(cancellationToken);
         while (record.State.Missing(stage.Stage).Any())
         {

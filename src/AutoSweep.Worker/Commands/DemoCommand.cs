@@ -17,9 +17,18 @@ public static class DemoCommand
     {
         var job = new Option<string?>("--job") { Description = "The job's folder. Left out: a new one under jobs/.", HelpName = "DIR" };
         var bench = new Option<string>("--sim-bench") { Description = "The simulated bench.", HelpName = "NAME", DefaultValueFactory = _ => "demo" };
-        var rate = new Option<double>("--clock-rate") { Description = "How many times faster than real the simulated bench runs.", HelpName = "N", DefaultValueFactory = _ => 60 };
+        var rate = new Option<double>("--clock-rate")
+        {
+            Description = "How many times faster than real the simulated bench runs.",
+            HelpName = "N",
+            DefaultValueFactory = _ => 60,
+        };
         var seed = new Option<int?>("--seed") { Description = "Seed of the simulated bench's noise. Left out: the bench's own.", HelpName = "N" };
-        var command = new Command("demo", "Surveys and sweeps an invented generator on a simulated bench, hands-free, and compares the result with the simulator's truth.")
+        FlagRange.Require(rate, 1, 1000);
+        var command = new Command(
+            "demo",
+            "Needs no hardware: surveys and sweeps an invented generator on a simulated bench, hands-free, and compares the result with the "
+            + "simulator's truth.")
         {
             job, bench, rate, seed,
         };

@@ -27,17 +27,3 @@ public sealed record DemoScore(
     /// <summary>Reads what the simulator printed.</summary>
     public static DemoScore Parse(string json) => JsonSerializer.Deserialize<DemoScore>(json, Json)!;
 }
-
-/// <summary>One output's peak against the truth.</summary>
-/// <param name="Output">The output.</param>
-/// <param name="TruePicofarads">Where the simulated filter really peaks.</param>
-/// <param name="ErrorInHalfWidths">Found less true, in true half-power half-widths.</param>
-/// <param name="LossDecibels">Level lost at the found peak.</param>
-public sealed record DemoOutputScore(int Output, double TruePicofarads, double ErrorInHalfWidths, double LossDecibels);
-
-/// <summary>One output's planted fault against the survey's flags.</summary>
-/// <param name="Output">The output.</param>
-/// <param name="Planted">The planted fault; empty for none.</param>
-/// <param name="Flags">The survey's flags.</param>
-/// <param name="Found">Whether the two agree.</param>
-public sealed record DemoFlagScore(int Output, string Planted, string Flags, bool Found);

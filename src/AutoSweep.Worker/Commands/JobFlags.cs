@@ -7,10 +7,28 @@ namespace AutoSweep.Worker.Commands;
 /// <summary>The flags that say which job: its folder, its generator, new or resumed.</summary>
 public sealed class JobFlags
 {
-    private readonly Option<string?> _generator = new("--generator") { Description = $"The generator's profile: a file, or a shipped one ({string.Join(", ", GeneratorProfileLibrary.Names)}). Not needed with --resume.", HelpName = "FILE" };
-    private readonly Option<string> _job = new("--job") { Description = "The job's folder: journal, results and log. Made when it is not there.", HelpName = "DIR", Required = true };
-    private readonly Option<bool> _resume = new("--resume") { Description = "Go on with the job in the folder; nothing that is done is measured again." };
-    private readonly Option<bool> _setAside = new("--set-aside-damage") { Description = "With --resume: set journal lines aside that cannot be trusted. The file is kept as it was under another name." };
+    private readonly Option<string?> _generator = new("--generator")
+    {
+        Description = "The generator's profile: a file, or a shipped one "
+            + $"({string.Join(", ", GeneratorProfileLibrary.Names)}). Not needed with --resume.",
+        HelpName = "FILE",
+    };
+    private readonly Option<string> _job = new("--job")
+    {
+        Description = "The job's folder: journal, results and log. Made when it is not there.",
+        HelpName = "DIR",
+        Required = true,
+    };
+
+    private readonly Option<bool> _resume = new("--resume")
+    {
+        Description = "Go on with the job in the folder; nothing that is done is measured again.",
+    };
+
+    private readonly Option<bool> _setAside = new("--set-aside-damage")
+    {
+        Description = "With --resume: set journal lines aside that cannot be trusted. The file is kept as it was under another name.",
+    };
 
     /// <summary>Adds the flags to a command.</summary>
     public void AddTo(Command command)

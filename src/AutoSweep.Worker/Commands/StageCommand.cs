@@ -20,8 +20,17 @@ public static class StageCommand
     {
         var job = new JobFlags();
         var bench = new BenchFlags();
-        var handsFree = new Option<bool>("--hands-free") { Description = "Recognise the clipped output by its tone, in any order, without a key. Left out: asks for one output after the other." };
-        var rate = new Option<double>("--clock-rate") { Description = "For a simulated bench only: how many times faster than real its clock runs.", HelpName = "N", DefaultValueFactory = _ => 1 };
+        var handsFree = new Option<bool>("--hands-free")
+        {
+            Description = "Recognise the clipped output by its tone, in any order, without a key. Left out: asks for one output after the other.",
+        };
+        var rate = new Option<double>("--clock-rate")
+        {
+            Description = "For a simulated bench only: how many times faster than real its clock runs.",
+            HelpName = "N",
+            DefaultValueFactory = _ => 1,
+        };
+        FlagRange.Require(rate, 1, 1000);
         var command = new Command(name, help) { handsFree, rate };
         job.AddTo(command);
         bench.AddTo(command);

@@ -25,15 +25,14 @@ public static class SweepsCsv
             row["q"].Set(Number(swept.Q, "0.000"));
             row["level_mv"].Set(Number(swept.PeakMillivolts, "0.00000"));
             row["readings"].Format(swept.Readings);
-            row["stop_reason"].Set(Reason(swept.Reason));
+            row["stop_reason"].Set(Name(swept.Reason));
         }
 
         return writer.ToString();
     }
 
-    private static string Number(double? value, string format) => value?.ToString(format, CultureInfo.InvariantCulture) ?? "";
-
-    private static string Reason(PeakStopReason reason) => reason switch
+    /// <summary>A reason's name in files.</summary>
+    public static string Name(PeakStopReason reason) => reason switch
     {
         PeakStopReason.BoundReached => "bound_reached",
         PeakStopReason.BudgetSpent => "budget_spent",
@@ -43,4 +42,6 @@ public static class SweepsCsv
         PeakStopReason.ModelDoesNotHold => "model_does_not_hold",
         _ => "level_lost",
     };
+
+    private static string Number(double? value, string format) => value?.ToString(format, CultureInfo.InvariantCulture) ?? "";
 }

@@ -35,18 +35,28 @@ public sealed class LinePrinter(TextWriter output, JobRecord record, BenchBoard 
     {
         BenchConnected bench => $"Bench: {bench.MeterIdentity} by {bench.MeterDriver}" + (bench.FixtureSerial is { } serial ? $", fixture {serial}" : ""),
         StageStarted started => $"{started.Stage}: {started.Planned.Count} outputs planned",
-        OutputSurveyed surveyed => Text($"  output {surveyed.Output,3}  {Tone(surveyed.ToneHertz)}  {surveyed.Millivolts,8:0.000} mV  {string.Join(' ', surveyed.Flags.Select(SurveyCsv.Name))}").TrimEnd(),
+        OutputSurveyed surveyed => Level(surveyed),
         OutputSwept { Reason: PeakStopReason.BoundReached } swept => Peak(swept),
-        OutputSwept swept => Peak(swept) + $"  <- {swept.Reason}",
+        OutputSwept swept => $"{Peak(swept)}  <- {SweepsCsv.Name(swept.Reason)}",
         OutputAbandoned abandoned => $"  output {abandoned.Output,3}  broken off: {abandoned.Why}",
         StageEnded ended => $"{ended.Stage}: complete",
         _ => null,
     };
 
-    private static string Peak(OutputSwept swept) => Text(
-        $"  output {swept.Output,3}  {Tone(swept.ToneHertz)}  peak {Nanofarads(swept.PeakPicofarads),9} nF ± {swept.PeakSdPicofarads / 1000:0.00}  half-width {swept.HalfWidthPicofarads / 1000,6:0.00} nF  {swept.PeakMillivolts,7:0.000} mV  {swept.Readings} readings");
+    private static string Level(OutputSurveyed surveyed)
+    {
+        var flags = string.Join(' ', surveyed.Flags.Select(SurveyCsv.Name));
+        return Text($"  output {surveyed.Output,3}  {Tone(surveyed.ToneHertz)}  {surveyed.Millivolts,8:0.000} mV  {flags}").TrimEnd();
+    }
 
-    private static string Nanofarads(long? picofarads) => picofarads is { } value ? new Capacitance(value).Nanofarads.ToString("0.00", CultureInfo.InvariantCulture) : "none";
+    private static string Peak(OutputSwept swept)
+    {
+        var head = Text($"  output {swept.Output,3}  {Tone(swept.ToneHertz)}");
+        return swept.PeakPicofarads is { } peak
+            ? head + Text($"  peak {new Capacitance(peak).Nanofarads,9:0.00} nF ± {swept.PeakSdPicofarads / 1000:0.00}")
+                + Text($"  half-width {swept.HalfWidthPicofarads / 1000,6:0.00} nF  {swept.PeakMillivolts,7:0.000} mV  {swept.Readings} readings")
+            : head + "  no peak";
+    }
 
     private static string Tone(double? hertz) => hertz is > 0 ? Text($"{hertz,9:0.00} Hz") : "     no tone";
 

@@ -21,6 +21,8 @@ public sealed class LivePanel(IAnsiConsole console, JobRecord record, BenchBoard
     // Ten pictures a second look alive and leave the machine to the bench.
     private static readonly TimeSpan Redraw = TimeSpan.FromMilliseconds(100);
 
+    private static readonly Text Footer = new("Any order will do. Ctrl-C stops; --resume goes on.", new Style(Color.Grey));
+
     private readonly StageClock _stageClock = new(TimeProvider.System);
 
     /// <inheritdoc/>
@@ -47,9 +49,14 @@ public sealed class LivePanel(IAnsiConsole console, JobRecord record, BenchBoard
     public IRenderable Picture()
     {
         var (state, status) = (record.State, board.Status);
-        var middle = new Grid().AddColumn(new GridColumn().Width(44)).AddColumn(new GridColumn().Width(48));
-        middle.AddRow(BigState(status), new Rows(CurvePlot.Draw(status), ReadingsText.Draw(status)));
-        return new Rows(Heading(state, status), middle, OutputMap.Draw(state, status), Footer(state, status));
+        var middle = new Grid { Expand = false }
+            .AddColumn(new GridColumn().Width(StatePanel.Width).Padding(0, 0, 1, 0))
+            .AddColumn(new GridColumn().Width(PlotBox.Columns + 2).Padding(0, 0, 0, 0));
+        var right = status.Stage == JobStage.Survey
+            ? new Rows(LevelPlot.Draw(state, status), FindingsText.Draw(state))
+            : new Rows(CurvePlot.Draw(status), ReadingsText.Draw(status));
+        middle.AddRow(StatePanel.Draw(state, status), right);
+        return new Rows(Heading(state, status), middle, Message(status), OutputMap.Draw(state, status), Footer);
     }
 
     private Rule Heading(JobState state, BenchStatus status)
@@ -61,35 +68,9 @@ public sealed class LivePanel(IAnsiConsole console, JobRecord record, BenchBoard
         return new Rule($"[bold]{name}[/]   {stage} {done} of {planned.Count}   {_stageClock.Remaining(stage, done, planned.Count)}").LeftJustified();
     }
 
-    private static Panel BigState(BenchStatus status)
-    {
-        var (word, colour) = status.Activity switch
-        {
-            BenchActivity.Connecting => ("CONNECTING", Color.Grey),
-            BenchActivity.Waiting => ("CLIP THE NEXT", Color.Aqua),
-            BenchActivity.Reading => ("READING: HANDS OFF", Color.Yellow),
-            BenchActivity.Done => ("DONE: NEXT ONE", Color.Green),
-            BenchActivity.NeedsYou => ("PLEASE LOOK", Color.Red),
-            _ => ("ALL DONE", Color.Green),
-        };
-        var number = status.Output is { } output ? new FigletText($"{output}").Color(colour).Centered() : (IRenderable)new FigletText("--").Color(Color.Grey).Centered();
-        var tone = status.ToneHertz is { } hertz ? FormattableString.Invariant($"{hertz:0.00} Hz") : " ";
-        return new Panel(new Rows(number, new Align(new Text(tone), HorizontalAlignment.Center), new Align(new Text(word, new Style(colour, decoration: Decoration.Bold)), HorizontalAlignment.Center)))
-        {
-            Border = BoxBorder.Rounded,
-            BorderStyle = new Style(colour),
-            Width = 42,
-        };
-    }
-
-    private static Rows Footer(JobState state, BenchStatus status)
-    {
-        var message = status.Message is { } words ? new Text(words, new Style(Color.Red, decoration: Decoration.Bold)) : new Text(" ");
-        var next = status.Next is { } output && state.Profile is { } profile
-            ? FormattableString.Invariant($"Next by the plan: {output} ({profile.ToneOf(profile.Outputs.Single(one => one.Number == output)).Hertz:0.0} Hz)   Any order will do. Ctrl-C stops; --resume goes on.")
-            : "Ctrl-C stops; --resume goes on.";
-        return new Rows(message, new Text(next, new Style(Color.Grey)));
-    }
+    private static Text Message(BenchStatus status) => status.Message is { } words
+        ? new Text(words, new Style(StatePanel.ColourOf(status.Activity), decoration: Decoration.Bold))
+        : new Text(" ");
 
     private void Ring(BenchSound sound) => console.Profile.Out.Writer.Write(sound == BenchSound.Done ? "\a" : "\a\a");
 }

@@ -1,3 +1,5 @@
+using AutoSweep.Core.Generator;
+using AutoSweep.Core.Journal;
 using AutoSweep.Worker.Bench;
 using Spectre.Console;
 using Spectre.Console.Rendering;
@@ -10,16 +12,27 @@ public static class ReadingsText
     // The last few readings; the older ones are in the curve.
     private const int Shown = 4;
 
-    /// <summary>The readings as lines.</summary>
+    /// <summary>The readings as lines, always of the same number.</summary>
     public static IRenderable Draw(BenchStatus status)
     {
-        var lines = status.Readings.TakeLast(Shown)
-            .Select(read => FormattableString.Invariant($"{read.Picofarads / 1000.0,9:0.00} nF {read.Millivolts,9:0.000} mV{(read.Settled ? "" : "  unsettled")}"))
-            .Concat(Enumerable.Repeat(" ", Shown)).Take(Shown)
-            .Select(line => (IRenderable)new Text(line));
-        var fit = status.Fit is { } best
-            ? FormattableString.Invariant($"peak {best.Peak.Nanofarads:0.00} nF ± {best.PeakSdPicofarads / 1000:0.00}   half-width {best.HalfWidthPicofarads / 1000:0.0} nF   {best.Law}")
-            : " ";
-        return new Rows([.. lines, new Text(fit, new Style(decoration: Decoration.Bold))]);
+        var lines = status.Readings.TakeLast(Shown).Select(Line).Concat(Enumerable.Repeat(" ", Shown)).Take(Shown).Select(line => new Text(line));
+        var (peak, shape) = status.Fit is { } fit
+            ? (FormattableString.Invariant($" peak {fit.Peak.Nanofarads:0.00} nF ± {fit.PeakSdPicofarads / 1000:0.00} nF"),
+                FormattableString.Invariant($" half-width {fit.HalfWidthPicofarads / 1000:0.0} nF, {NameOf(fit.Law)} law"))
+            : (" ", " ");
+        return new Rows([.. lines, new Text(peak, new Style(Color.Aqua, decoration: Decoration.Bold)), new Text(shape, new Style(Color.Aqua))]);
+    }
+
+    private static string NameOf(ResponseLaw law) => law switch
+    {
+        ResponseLaw.Series => "series",
+        ResponseLaw.Shunt => "shunt",
+        _ => "general",
+    };
+
+    private static string Line(LevelRead read)
+    {
+        var place = read.Picofarads is { } picofarads ? FormattableString.Invariant($"{picofarads / 1000.0,9:0.00} nF") : "";
+        return FormattableString.Invariant($"{place} {read.Millivolts,9:0.000} mV{(read.Settled ? "" : "  unsettled")}");
     }
 }

@@ -3,9 +3,18 @@ using AutoSweep.Instruments.Meters;
 
 namespace AutoSweep.Worker.Tests.Support;
 
-/// <summary>A meter that answers what the test has written down.</summary>
+/// <summary>A meter that answers what the test has written down, and after that what the test makes of the moment.</summary>
 internal sealed class FakeMeter : ILevelMeter
 {
+    /// <summary>The count in hertz when none is written down; a test without it ends in an error there, not in a hang.</summary>
+    public Func<double>? Heard { get; set; }
+
+    /// <summary>The level in volts when none is written down.</summary>
+    public Func<double>? Shown { get; set; }
+
+    /// <summary>Called at every count: what a second of counting does to the scene.</summary>
+    public Action? Counting { get; set; }
+
     public Queue<MeterReading> Levels { get; } = [];
 
     public Queue<MeterReading> Counts { get; } = [];
@@ -34,9 +43,14 @@ internal sealed class FakeMeter : ILevelMeter
         return Task.CompletedTask;
     }
 
-    public Task<MeterReading> ReadLevelAsync(CancellationToken cancellationToken) => Task.FromResult(Levels.Dequeue());
+    public Task<MeterReading> ReadLevelAsync(CancellationToken cancellationToken) => Task.FromResult(Next(Levels, Shown));
 
-    public Task<MeterReading> CountFrequencyAsync(CancellationToken cancellationToken) => Task.FromResult(Counts.Dequeue());
+    public Task<MeterReading> CountFrequencyAsync(CancellationToken cancellationToken)
+    {
+        cancellationToken.ThrowIfCancellationRequested();
+        Counting?.Invoke();
+        return Task.FromResult(Next(Counts, Heard));
+    }
 
     public Task BeepAsync(CancellationToken cancellationToken)
     {
@@ -45,4 +59,7 @@ internal sealed class FakeMeter : ILevelMeter
     }
 
     public ValueTask DisposeAsync() => ValueTask.CompletedTask;
+
+    private static MeterReading Next(Queue<MeterReading> written, Func<double>? otherwise) =>
+        written.Count == 0 && otherwise is not null ? new(MeterReadingKind.Value, otherwise(), "") : written.Dequeue();
 }

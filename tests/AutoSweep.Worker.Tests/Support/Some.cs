@@ -10,7 +10,8 @@ internal static class Some
 {
     public static GeneratorProfile Profile { get; } = GeneratorProfileLibrary.Open("invented-smallbench-14-60hz");
 
-    public static JobRecord Job(TemporaryFolder folder) => JobRecord.Begin(JobFolder.Open(folder.Path), Profile, "AutoSweep test", TimeProvider.System);
+    public static JobRecord Job(TemporaryFolder folder, GeneratorProfile? profile = null) =>
+        JobRecord.Begin(JobFolder.Open(folder.Path), profile ?? Profile, "AutoSweep test", TimeProvider.System);
 
     public static OutputSwept Swept(int output) => new()
     {
