@@ -31,4 +31,15 @@ public sealed record BenchStatus
 
     /// <summary>What to tell the person in words.</summary>
     public string? Message { get; init; }
+
+    /// <summary>The status when an output has been recognised and its reading begins.</summary>
+    public BenchStatus Reading(ClippedOutput clipped) => this with
+    {
+        Activity = BenchActivity.Reading,
+        Output = clipped.Output,
+        ToneHertz = clipped.ToneHertz,
+        Readings = [],
+        Fit = null,
+        Message = null,
+    };
 }

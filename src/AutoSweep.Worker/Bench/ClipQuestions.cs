@@ -33,8 +33,10 @@ public sealed class ClipQuestions(JobRecord record, BenchBoard board, BenchSigna
         ClipQuestion.UnknownTone => string.Create(
             CultureInfo.InvariantCulture,
             $"A steady tone of {hertz:0.0} Hz, which no output of this generator has. Is the motor in step, the profile the right one?"),
-        ClipQuestion.ToneNotCounted => "Something sounds, but the meter cannot count it. Check the clip; a small amplifier before the meter helps.",
-        ClipQuestion.NoTone when output is not null => $"No tone. If output {output} is clipped it is silent: go on to the next, it is written down. If not, clip it.",
+        ClipQuestion.ToneNotCounted => "Something sounds, but the meter cannot count it. Check the clip; a small amplifier before the "
+            + "meter helps.",
+        ClipQuestion.NoTone when output is not null => $"No tone. If output {output} is clipped it is silent: go on to the next, "
+            + "it is written down. If not, clip it.",
         _ => "No tone. Clip an output that is still missing.",
     };
 }

@@ -12,7 +12,13 @@ namespace AutoSweep.Worker.Bench;
 /// <param name="options">Patience.</param>
 /// <param name="clock">The bench's clock.</param>
 public sealed class ClipWatch(
-    ToneWatch tones, LevelHunt hunt, LevelReader levels, JobRecord record, ClipQuestions questions, ClipWatchOptions options, TimeProvider clock) : IClipSource
+    ToneWatch tones,
+    LevelHunt hunt,
+    LevelReader levels,
+    JobRecord record,
+    ClipQuestions questions,
+    ClipWatchOptions options,
+    TimeProvider clock) : IClipSource
 {
     private int? _held;
     private bool _waitForGap;
@@ -70,10 +76,13 @@ public sealed class ClipWatch(
     private List<SilentOutput> Silent(JobStage stage, int output, SilentSpell spell)
     {
         var passed = ClippingOrder.PassedOver(record.State, stage, output);
-        return passed.Count == spell.Readings.Count ? [.. passed.Zip(spell.Readings, (number, one) => new SilentOutput(number, one.Reading, one.Hum))] : [];
+        return passed.Count == spell.Readings.Count
+            ? [.. passed.Zip(spell.Readings, (number, one) => new SilentOutput(number, one.Reading, one.Hum))]
+            : [];
     }
 
-    private async Task<ClipVerdict?> WaitAsync(JobStage stage, ToneSight.Silence silence, SilentSpell spell, CancellationToken cancellationToken)
+    private async Task<ClipVerdict?> WaitAsync(
+        JobStage stage, ToneSight.Silence silence, SilentSpell spell, CancellationToken cancellationToken)
     {
         spell.Heard();
         _waitForGap = false;
@@ -94,7 +103,8 @@ public sealed class ClipWatch(
         ? options.SilenceBeforeSurveyQuestion
         : options.SilenceBeforeSweepQuestion * (1 << Math.Min(spell.Questions, 3));
 
-    private async Task<ClipVerdict?> AskSilenceAsync(JobStage stage, ToneSight.Silence silence, SilentSpell spell, CancellationToken cancellationToken)
+    private async Task<ClipVerdict?> AskSilenceAsync(
+        JobStage stage, ToneSight.Silence silence, SilentSpell spell, CancellationToken cancellationToken)
     {
         if (await tones.ListenCloselyAsync(cancellationToken) is { } tone)
             return await HearAsync(stage, tone, spell, cancellationToken);
@@ -102,7 +112,9 @@ public sealed class ClipWatch(
         spell.Asked(reading, silence.Hum);
         await questions.AskAsync(stage, ClipQuestion.NoTone, ClippingOrder.Next(record.State, stage), null, cancellationToken);
         var missing = record.State.Missing(stage).ToList();
-        return IsConcluded(stage, spell, missing) ? new(null, [.. missing.Select(output => new SilentOutput(output, reading, silence.Hum))]) : null;
+        return IsConcluded(stage, spell, missing)
+            ? new(null, [.. missing.Select(output => new SilentOutput(output, reading, silence.Hum))])
+            : null;
     }
 
     private bool IsConcluded(JobStage stage, SilentSpell spell, List<int> missing) => stage == JobStage.Survey
@@ -110,7 +122,8 @@ public sealed class ClipWatch(
         : spell.Length > options.SilenceBeforeSweepConclusion || missing.All(IsKnownSilent);
 
     private bool IsKnownSilent(int output) =>
-        record.State.Surveyed.TryGetValue(output, out var surveyed) && surveyed.Flags.Any(flag => flag is SurveyFinding.Dead or SurveyFinding.HumOnly);
+        record.State.Surveyed.TryGetValue(output, out var surveyed)
+        && surveyed.Flags.Any(flag => flag is SurveyFinding.Dead or SurveyFinding.HumOnly);
 
     private async Task<ClipVerdict?> AskForeignAsync(JobStage stage, ToneSight.Foreign foreign, CancellationToken cancellationToken)
     {

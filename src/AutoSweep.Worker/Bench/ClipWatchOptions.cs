@@ -22,7 +22,7 @@ public sealed record ClipWatchOptions
     /// <summary>Counts without a verdict after which the signal is called uncountable.</summary>
     public int CountsBeforeGivingUp { get; init; } = 10;
 
-    /// <summary>Looks in a row at a tone that cannot be counted before the order of clipping, or the person, must tell what it is.</summary>
+    /// <summary>Looks in a row at a tone that cannot be counted before the order of clipping, or the person, must tell.</summary>
     public int LooksBeforeGoingByOrder { get; init; } = 3;
 
     /// <summary>A level at the terminal above this speaks for a tone even when nothing can be counted.</summary>
@@ -49,6 +49,7 @@ public sealed record ClipWatchOptions
     public TimeSpan SilenceBeforeSurveyConclusion { get; init; } = TimeSpan.FromMinutes(2);
 
     /// <summary>The same in a sweep.</summary>
-    /// <value>Default 6 minutes: longer than getting a stubborn capacitor off. Outputs that the survey found silent are concluded at the first question.</value>
+    /// <value>Default 6 minutes: longer than getting a stubborn capacitor off. Outputs that the survey found silent are concluded at the
+    /// first question.</value>
     public TimeSpan SilenceBeforeSweepConclusion { get; init; } = TimeSpan.FromMinutes(6);
 }

@@ -25,7 +25,10 @@ public sealed class ConnectedBench : IAsyncDisposable
     /// <summary>The fixture.</summary>
     /// <exception cref="BenchFaultException">The bench has none.</exception>
     public ICapacitanceFixture Fixture => _fixture ?? throw new BenchFaultException(
-        BenchFault.NotReachable, "no fixture in the bench's wiring", "a fixture for a sweep", "give --fixture and --calibration, or name them in bench.json");
+        BenchFault.NotReachable,
+        "no fixture in the bench's wiring",
+        "a fixture for a sweep",
+        "give --fixture and --calibration, or name them in bench.json");
 
     /// <summary>Whether the bench has a fixture.</summary>
     public bool HasFixture => _fixture is not null;
@@ -42,10 +45,11 @@ public sealed class ConnectedBench : IAsyncDisposable
     /// <param name="options">Clock, log, time-outs.</param>
     /// <param name="cancellationToken">Ends the attempt.</param>
     /// <exception cref="BenchFaultException">Something is missing, silent or another than it should be.</exception>
-    public static async Task<ConnectedBench> OpenAsync(BenchWiring wiring, bool needsFixture, InstrumentBenchOptions options, CancellationToken cancellationToken)
+    public static async Task<ConnectedBench> OpenAsync(
+        BenchWiring wiring, bool needsFixture, InstrumentBenchOptions options, CancellationToken cancellationToken)
     {
         if (wiring.Meter is not null && string.Equals(wiring.Meter, wiring.Fixture, StringComparison.OrdinalIgnoreCase))
-            throw new BenchFaultException(BenchFault.NotReachable, $"meter and fixture both at {wiring.Meter}", "a port for each", "give --meter and --fixture their own resource names");
+            throw SamePort(wiring.Meter);
         var meter = await InstrumentBench.OpenMeterAsync(
             wiring.Meter ?? throw Unwired("meter", "--meter"), wiring.MeterDriver, options, cancellationToken);
         try
@@ -74,7 +78,10 @@ public sealed class ConnectedBench : IAsyncDisposable
 
     /// <summary>A fault of the meter, with its name in it.</summary>
     public BenchFaultException MeterFault(string found, string expected) => new(
-        BenchFault.NoAnswer, $"the meter {_wiring.Meter} gives {found}", expected, "check the meter's input, range and cable, then go on with --resume");
+        BenchFault.NoAnswer,
+        $"the meter {_wiring.Meter} gives {found}",
+        expected,
+        "check the meter's input, range and cable, then go on with --resume");
 
     /// <summary>Opens every relay, lets go of the instruments.</summary>
     public async ValueTask DisposeAsync()
@@ -84,13 +91,23 @@ public sealed class ConnectedBench : IAsyncDisposable
         await Meter.DisposeAsync();
     }
 
-    private static Task<ICapacitanceFixture> OpenFixtureAsync(BenchWiring wiring, InstrumentBenchOptions options, CancellationToken cancellationToken) =>
+    private static Task<ICapacitanceFixture> OpenFixtureAsync(
+        BenchWiring wiring, InstrumentBenchOptions options, CancellationToken cancellationToken) =>
         InstrumentBench.OpenFixtureAsync(
             wiring.Fixture ?? throw Unwired("fixture", "--fixture"),
             wiring.Calibration ?? throw Unwired("calibration of the fixture", "--calibration"),
             options,
             cancellationToken);
 
+    private static BenchFaultException SamePort(string port) => new(
+        BenchFault.NotReachable,
+        $"meter and fixture both at {port}",
+        "a port for each",
+        "give --meter and --fixture their own resource names");
+
     private static BenchFaultException Unwired(string what, string flag) => new(
-        BenchFault.NotReachable, $"no {what} in the bench's wiring", $"a {what}", $"give {flag}, or name a bench.json with --bench that has it");
+        BenchFault.NotReachable,
+        $"no {what} in the bench's wiring",
+        $"a {what}",
+        $"give {flag}, or name a bench.json with --bench that has it");
 }

@@ -8,7 +8,7 @@ using Microsoft.Extensions.Logging;
 
 namespace AutoSweep.Worker.Bench;
 
-/// <summary>The hosted worker: connects the bench, works through the stages of the plan, and leaves the bench safe whatever happens.</summary>
+/// <summary>The hosted worker: connects the bench, works through the plan's stages, and leaves the bench safe whatever happens.</summary>
 /// <param name="plan">What to do.</param>
 /// <param name="record">The job.</param>
 /// <param name="board">The screens.</param>
@@ -17,7 +17,13 @@ namespace AutoSweep.Worker.Bench;
 /// <param name="lifetime">Stops the host when the work is done.</param>
 /// <param name="logs">The log.</param>
 public sealed class JobWorker(
-    JobPlan plan, JobRecord record, BenchBoard board, IOperatorKeys keys, JobOutcome outcome, IHostApplicationLifetime lifetime, ILoggerFactory logs) : BackgroundService
+    JobPlan plan,
+    JobRecord record,
+    BenchBoard board,
+    IOperatorKeys keys,
+    JobOutcome outcome,
+    IHostApplicationLifetime lifetime,
+    ILoggerFactory logs) : BackgroundService
 {
     // A cable that was pulled is noticed before the person has sat down (bench practice, no source).
     private static readonly TimeSpan Heartbeat = TimeSpan.FromSeconds(10);
@@ -100,7 +106,12 @@ public sealed class JobWorker(
     // What the person must still do stays on the screen until the next clip; a result of the last output does too.
     private BenchStatus Waiting(BenchStatus status, JobStage stage) => status with
     {
-        Activity = status.Activity == BenchActivity.NeedsYou ? BenchActivity.NeedsYou : status.Output is null ? BenchActivity.Waiting : BenchActivity.Done,
+        Activity = status switch
+        {
+            { Activity: BenchActivity.NeedsYou } => BenchActivity.NeedsYou,
+            { Output: null } => BenchActivity.Waiting,
+            _ => BenchActivity.Done,
+        },
         Stage = stage,
         Next = ClippingOrder.Next(record.State, stage) ?? record.State.Missing(stage).Select(output => (int?)output).FirstOrDefault(),
     };
@@ -123,8 +134,13 @@ public sealed class JobWorker(
             return new StepByStepClips(keys, record, board);
         var options = new ClipWatchOptions();
         return new ClipWatch(
-            new ToneWatch(bench, levels, record, options, logs.CreateLogger<ToneWatch>()), new LevelHunt(bench, levels, record, _clock), levels, record,
-            new ClipQuestions(record, board, signals), options, _clock);
+            new ToneWatch(bench, levels, record, options, logs.CreateLogger<ToneWatch>()),
+            new LevelHunt(bench, levels, record, _clock),
+            levels,
+            record,
+            new ClipQuestions(record, board, signals),
+            options,
+            _clock);
     }
 
     // Where bench seconds fly, the wire still takes wall seconds: time-outs and the watchdog are stretched to match.
@@ -134,7 +150,12 @@ public sealed class JobWorker(
         return plan.ClockRate > 1
             ? options with
             {
-                Exchange = new() { QueryTimeout = TimeSpan.FromSeconds(2 * plan.ClockRate), QuietTime = TimeSpan.FromSeconds(0.1 * plan.ClockRate), QuietLimit = TimeSpan.FromSeconds(2 * plan.ClockRate) },
+                Exchange = new()
+                {
+                    QueryTimeout = TimeSpan.FromSeconds(2 * plan.ClockRate),
+                    QuietTime = TimeSpan.FromSeconds(0.1 * plan.ClockRate),
+                    QuietLimit = TimeSpan.FromSeconds(2 * plan.ClockRate),
+                },
                 FixtureWatchdog = TimeSpan.FromSeconds(Math.Ceiling(plan.ClockRate)),
             }
             : options;

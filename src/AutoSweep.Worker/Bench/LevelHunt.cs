@@ -6,7 +6,7 @@ using AutoSweep.Worker.Job;
 
 namespace AutoSweep.Worker.Bench;
 
-/// <summary>Steps the fixture through likely capacitances for the one that gives most level, so that the counter has something to count.</summary>
+/// <summary>Steps the fixture through likely capacitances for the one that gives most level, so that there is something to count.</summary>
 /// <param name="bench">The bench.</param>
 /// <param name="levels">Reads the levels.</param>
 /// <param name="record">The job, for what is still missing.</param>
@@ -49,7 +49,8 @@ public sealed class LevelHunt(ConnectedBench bench, LevelReader levels, JobRecor
     {
         var began = clock.GetTimestamp();
         var search = new PeakSearch(
-            new() { Expected = place, LogSpread = StepLogSpread }, new() { Smallest = bench.Fixture.Smallest, Largest = bench.Fixture.Largest, Budget = RefiningBudget });
+            new() { Expected = place, LogSpread = StepLogSpread },
+            new() { Smallest = bench.Fixture.Smallest, Largest = bench.Fixture.Largest, Budget = RefiningBudget });
         while (search.Next() is PeakStep.Read wanted)
         {
             var set = await bench.Fixture.SetAsync(wanted.Capacitance, cancellationToken);
@@ -57,12 +58,14 @@ public sealed class LevelHunt(ConnectedBench bench, LevelReader levels, JobRecor
             search.Tell(new(set, sample.Mean, sample.RelativeNoise, clock.GetElapsedTime(began), sample.Settled));
         }
 
-        return ((PeakStep.Done)search.Next()).Result.Peak is { } peak && peak >= bench.Fixture.Smallest && peak <= bench.Fixture.Largest ? peak : place;
+        return ((PeakStep.Done)search.Next()).Result.Peak is { } peak && CanSet(peak) ? peak : place;
     }
 
     private IEnumerable<Capacitance> Places(List<GeneratorOutput> missing) =>
         missing.Select(output => output.Capacitor!.ExpectedPicofarads)
             .Distinct()
             .SelectMany(value => Spread.Select(step => Capacitance.FromPicofarads(value * step)))
-            .Where(place => place >= bench.Fixture.Smallest && place <= bench.Fixture.Largest);
+            .Where(CanSet);
+
+    private bool CanSet(Capacitance place) => place >= bench.Fixture.Smallest && place <= bench.Fixture.Largest;
 }

@@ -39,7 +39,8 @@ public sealed class LevelReader(ConnectedBench bench, LevelReaderOptions options
             var settled = IsSettled(taken) || (before is not null && IsOnlyUnsteady(before, taken));
             if (settled || take == options.Retakes)
                 return Reading(taken, settled);
-            log.LogInformation("Level still moves ({First:G5} to {Last:G5} V): waiting {Settling} and reading again", taken[0], taken[^1], bench.Settling);
+            log.LogInformation(
+                "Level still moves ({First:G5} to {Last:G5} V): waiting {Settling} and reading again", taken[0], taken[^1], bench.Settling);
             before = taken;
         }
     }
@@ -99,7 +100,8 @@ public sealed class LevelReader(ConnectedBench bench, LevelReaderOptions options
         var sd = samples.StandardDeviation();
         if (settled && mean > 0)
             _noise = _noise.With(sd / mean, samples.Length);
-        return new(new(mean), new(sd), Math.Max(SampleSd(mean) / Math.Sqrt(samples.Length) / Math.Max(mean, double.Epsilon), 1e-6), samples.Length, settled);
+        var relative = SampleSd(mean) / Math.Sqrt(samples.Length) / Math.Max(mean, double.Epsilon);
+        return new(new(mean), new(sd), Math.Max(relative, 1e-6), samples.Length, settled);
     }
 
     private double SampleSd(double level) => Math.Sqrt(

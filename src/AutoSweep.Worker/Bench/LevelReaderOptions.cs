@@ -8,7 +8,8 @@ public sealed record LevelReaderOptions
     public int Samples { get; init; } = 3;
 
     /// <summary>Over how long the samples of a reading are spread.</summary>
-    /// <value>Default 0.5 s: eight turns of the slowest wheel, whose wobble they average (handbook, Physics 7; 16.3 turns a second computed from published gears).</value>
+    /// <value>Default 0.5 s: eight turns of the slowest wheel, whose wobble they average (16.3 turns a second, computed from published
+    /// gears).</value>
     public TimeSpan Span { get; init; } = TimeSpan.FromSeconds(0.5);
 
     /// <summary>How often a reading that still moves is waited for and taken anew.</summary>

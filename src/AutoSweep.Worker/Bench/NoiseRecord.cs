@@ -1,11 +1,11 @@
 namespace AutoSweep.Worker.Bench;
 
-/// <summary>A running estimate of the relative noise of single samples, pooled over readings: three samples alone tell little of it.</summary>
+/// <summary>A running estimate of the relative noise of single samples, pooled over readings: three samples alone tell little.</summary>
 /// <param name="SumOfSquares">Sum of squared relative deviations seen, with the starting belief in it.</param>
 /// <param name="DegreesOfFreedom">How many independent deviations that sum stands for.</param>
 public readonly record struct NoiseRecord(double SumOfSquares, double DegreesOfFreedom)
 {
-    // Half a per cent with the weight of two samples: the middle of the 0.2 to 1 % met on the bench (handbook figure, no published source).
+    // Half a per cent with the weight of two samples: the middle of the 0.2 to 1 % met on the bench (common practice, no source).
     private const double StartingNoise = 0.005;
 
     // About thirty readings of memory, so that a noisier output is noticed within a few of its readings.

@@ -40,7 +40,8 @@ public sealed class StepByStepClips(IOperatorKeys keys, JobRecord record, BenchB
     }
 
     /// <inheritdoc/>
-    public Task<ToneSight> ConfirmAsync(int output, CancellationToken cancellationToken) => Task.FromResult<ToneSight>(new ToneSight.Uncountable());
+    public Task<ToneSight> ConfirmAsync(int output, CancellationToken cancellationToken) =>
+        Task.FromResult<ToneSight>(new ToneSight.Uncountable());
 
     // A skipped output comes back once the others are done: the plan has no dead ends and no holes.
     private int Next(JobStage stage)

@@ -5,7 +5,7 @@ public sealed record SurveyOptions
 {
     /// <summary>Samples that move by more than this share of their mean (one standard deviation) make an output unsteady.</summary>
     /// <value>Default 0.025: a wheel wobbles by a per cent or two in amplitude, less than that in standard deviation, and the detector
-    /// evens most of it out (handbook, Physics 7).</value>
+    /// evens most of it out.</value>
     public double UnsteadyShare { get; init; } = 0.025;
 
     /// <summary>Samples taken of each output.</summary>
@@ -16,7 +16,9 @@ public sealed record SurveyOptions
     /// <value>Default 1.5 s: an unsteady output comes and goes more slowly than a wheel turns.</value>
     public TimeSpan Span { get; init; } = TimeSpan.FromSeconds(1.5);
 
-    /// <summary>An output without a tone that gives less than this many millivolts is dead; one that gives more hums, or its tone is too weak to count.</summary>
-    /// <value>Default 0.05 mV: a sixtieth of the lowest usual level, above the noise of a meter's lowest range (common practice, no source).</value>
+    /// <summary>An output without a tone that gives less than this many millivolts is dead; one that gives more hums, or its tone is too
+    /// weak to count.</summary>
+    /// <value>Default 0.05 mV: a sixtieth of the lowest usual level, above the noise of a meter's lowest range (common practice, no
+    /// source).</value>
     public double DeadMillivolts { get; init; } = 0.05;
 }

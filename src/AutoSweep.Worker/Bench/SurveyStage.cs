@@ -13,7 +13,13 @@ namespace AutoSweep.Worker.Bench;
 /// <param name="options">Limits of what is noticed.</param>
 /// <param name="clock">The bench's clock.</param>
 public sealed class SurveyStage(
-    ConnectedBench bench, LevelReader levels, JobRecord record, BenchBoard board, BenchSignals signals, SurveyOptions options, TimeProvider clock) : IBenchStage
+    ConnectedBench bench,
+    LevelReader levels,
+    JobRecord record,
+    BenchBoard board,
+    BenchSignals signals,
+    SurveyOptions options,
+    TimeProvider clock) : IBenchStage
 {
     /// <inheritdoc/>
     public JobStage Stage => JobStage.Survey;
@@ -59,7 +65,7 @@ public sealed class SurveyStage(
     {
         var began = clock.GetTimestamp();
         record.Append(new OutputRecognised(Stage, clipped.Output, clipped.ToneHertz, clipped.By));
-        board.Show(status => status with { Activity = BenchActivity.Reading, Output = clipped.Output, ToneHertz = clipped.ToneHertz, Readings = [], Fit = null, Message = null });
+        board.Show(status => status.Reading(clipped));
         var output = record.Profile.Outputs.Single(one => one.Number == clipped.Output);
         await levels.PrepareAsync(ToneWatch.LargestLevel, new(clipped.ToneHertz ?? record.Profile.ToneOf(output).Hertz), cancellationToken);
         var sample = await levels.ReadAsync(cancellationToken, options.Samples, options.Span);

@@ -15,7 +15,13 @@ namespace AutoSweep.Worker.Bench;
 /// <param name="signals">The sounds.</param>
 /// <param name="clock">The bench's clock.</param>
 public sealed class SweepStage(
-    ConnectedBench bench, IClipSource clips, LevelReader levels, JobRecord record, BenchBoard board, BenchSignals signals, TimeProvider clock) : IBenchStage
+    ConnectedBench bench,
+    IClipSource clips,
+    LevelReader levels,
+    JobRecord record,
+    BenchBoard board,
+    BenchSignals signals,
+    TimeProvider clock) : IBenchStage
 {
     /// <inheritdoc/>
     public JobStage Stage => JobStage.Sweep;
@@ -40,7 +46,7 @@ public sealed class SweepStage(
         if (verdict.Clipped is not { } clipped)
             return;
         record.Append(new OutputRecognised(Stage, clipped.Output, clipped.ToneHertz, clipped.By));
-        board.Show(status => status with { Activity = BenchActivity.Reading, Output = clipped.Output, ToneHertz = clipped.ToneHertz, Readings = [], Fit = null, Message = null });
+        board.Show(status => status.Reading(clipped));
         var result = await SearchAsync(Output(clipped.Output), clipped, cancellationToken);
         await CompleteAsync(clipped, result, cancellationToken);
     }
@@ -74,7 +80,11 @@ public sealed class SweepStage(
         if (Objection(clipped, sight) is { } why)
         {
             record.Append(new OutputAbandoned(Stage, clipped.Output, why));
-            board.Show(status => status with { Activity = BenchActivity.NeedsYou, Message = $"{why} Output {clipped.Output} is measured again when it is clipped." });
+            board.Show(status => status with
+            {
+                Activity = BenchActivity.NeedsYou,
+                Message = $"{why} Output {clipped.Output} is measured again when it is clipped.",
+            });
             await signals.QuestionAsync(cancellationToken);
             return;
         }
@@ -87,7 +97,8 @@ public sealed class SweepStage(
     private static string? Objection(ClippedOutput clipped, ToneSight sight) => sight switch
     {
         ToneSight.Tone tone when tone.Output != clipped.Output => $"The clip moved to output {tone.Output} during the sweep.",
-        ToneSight.Silence when clipped.ToneHertz is not null => "The tone went away during the sweep: the clip came off, or the motor stopped.",
+        ToneSight.Silence when clipped.ToneHertz is not null =>
+            "The tone went away during the sweep: the clip came off, or the motor stopped.",
         _ => null,
     };
 

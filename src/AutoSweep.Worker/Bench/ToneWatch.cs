@@ -7,7 +7,8 @@ using Microsoft.Extensions.Logging;
 namespace AutoSweep.Worker.Bench;
 
 /// <summary>Looks at the clips until counts agree: a tone, a foreign tone, silence, or nothing that can be made out.</summary>
-/// <remarks>Counters miscount a few millivolts, so no single count is ever believed (handbook, Physics 8; the 10 mV limit is from meter specifications).</remarks>
+/// <remarks>Counters miscount a few millivolts, so no single count is ever believed (they are specified from about 10 mV, by their
+/// manuals).</remarks>
 /// <param name="bench">The bench.</param>
 /// <param name="levels">Reads a level where the counter says nothing.</param>
 /// <param name="record">The job, for its generator.</param>

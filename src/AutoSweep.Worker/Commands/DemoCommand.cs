@@ -16,14 +16,23 @@ public static class DemoCommand
     public static Command Build()
     {
         var job = new Option<string?>("--job") { Description = "The job's folder. Left out: a new one under jobs/.", HelpName = "DIR" };
-        var bench = new Option<string>("--sim-bench") { Description = "The simulated bench.", HelpName = "NAME", DefaultValueFactory = _ => "demo" };
+        var bench = new Option<string>("--sim-bench")
+        {
+            Description = "The simulated bench; docs/simulated-bench.md lists them.",
+            HelpName = "NAME",
+            DefaultValueFactory = _ => "demo",
+        };
         var rate = new Option<double>("--clock-rate")
         {
             Description = "How many times faster than real the simulated bench runs.",
             HelpName = "N",
             DefaultValueFactory = _ => 60,
         };
-        var seed = new Option<int?>("--seed") { Description = "Seed of the simulated bench's noise. Left out: the bench's own.", HelpName = "N" };
+        var seed = new Option<int?>("--seed")
+        {
+            Description = "Seed of the simulated bench's noise. Left out: the bench's own.",
+            HelpName = "N",
+        };
         FlagRange.Require(rate, 1, 1000);
         var command = new Command(
             "demo",
@@ -47,10 +56,13 @@ public static class DemoCommand
         JobFolder files;
         await using (var simulator = await SimulatedBench.StartAsync(bench, rate, seed, cancellationToken))
         {
-            var record = JobRecord.Begin(JobFolder.Open(folder), GeneratorProfileLibrary.Open(simulator.Generator), Software.NameAndVersion, TimeProvider.System);
+            var generator = GeneratorProfileLibrary.Open(simulator.Generator);
+            var record = JobRecord.Begin(JobFolder.Open(folder), generator, Software.NameAndVersion, TimeProvider.System);
             files = record.Folder;
             outcome = await HostedJob.RunAsync(
-                record, new() { Wiring = simulator.Wiring, Stages = [JobStage.Survey, JobStage.Sweep], HandsFree = true, ClockRate = rate }, cancellationToken);
+                record,
+                new() { Wiring = simulator.Wiring, Stages = [JobStage.Survey, JobStage.Sweep], HandsFree = true, ClockRate = rate },
+                cancellationToken);
             state = record.State;
         }
 
@@ -60,7 +72,8 @@ public static class DemoCommand
     }
 
     // Only now, with the job closed, is the truth looked at, and by the simulator's own program.
-    private static async Task JudgeAsync(string bench, JobState state, JobFolder files, JobOutcome outcome, CancellationToken cancellationToken)
+    private static async Task JudgeAsync(
+        string bench, JobState state, JobFolder files, JobOutcome outcome, CancellationToken cancellationToken)
     {
         var score = await SimulatedBench.ScoreAsync(bench, files, cancellationToken);
         if (!AnsiConsole.Profile.Out.IsTerminal)

@@ -22,7 +22,10 @@ public sealed record DemoScore(
     double WorstLossDecibels,
     double MedianReadings)
 {
-    private static readonly JsonSerializerOptions Json = new(JsonSerializerDefaults.Web) { NumberHandling = JsonNumberHandling.AllowNamedFloatingPointLiterals };
+    private static readonly JsonSerializerOptions Json = new(JsonSerializerDefaults.Web)
+    {
+        NumberHandling = JsonNumberHandling.AllowNamedFloatingPointLiterals,
+    };
 
     /// <summary>Reads what the simulator printed.</summary>
     public static DemoScore Parse(string json) => JsonSerializer.Deserialize<DemoScore>(json, Json)!;

@@ -21,7 +21,10 @@ public static class HostedJob
         using var job = record;
         var builder = new HostApplicationBuilder();
         builder.Logging.Services.AddSerilog(log => log.MinimumLevel.Debug().WriteTo.File(
-            record.Folder.Log, rollingInterval: RollingInterval.Day, retainedFileCountLimit: 31, formatProvider: CultureInfo.InvariantCulture));
+            record.Folder.Log,
+            rollingInterval: RollingInterval.Day,
+            retainedFileCountLimit: 31,
+            formatProvider: CultureInfo.InvariantCulture));
         builder.Services
             .AddSingleton(record).AddSingleton(plan).AddSingleton<BenchBoard>().AddSingleton<JobOutcome>()
             .AddSingleton<IOperatorKeys, ConsoleKeys>()

@@ -18,7 +18,8 @@ public static class RootCommandLine
 
     private static RootCommand Build() => new(
         """
-        Recaps tone-wheel generators: recognises the output that is clipped, finds the capacitance at which it is loudest, writes everything down.
+        Recaps tone-wheel generators: recognises the output that is clipped, finds the capacitance at which it is loudest, writes
+        everything down. New here: "autosweep demo" shows the whole job without hardware.
 
         Exit codes:
         """ + "\n" + string.Join('\n', ExitCodes.All.Select(one => $"  {one.Code,2}  {one.Meaning}")))

@@ -1,6 +1,4 @@
-using System.Diagnostics;
 using System.Globalization;
-using System.Runtime.InteropServices;
 using System.Text.Json;
 using AutoSweep.Core;
 using AutoSweep.Worker.Bench;
@@ -8,12 +6,14 @@ using AutoSweep.Worker.Job;
 
 namespace AutoSweep.Worker.Commands;
 
-/// <summary>The simulator, a program of its own, started for the demo. All that is known of it is what it prints and what is on its wires.</summary>
+/// <summary>The simulator, a program of its own, started for the demo.</summary>
+/// <remarks>All that is known of it is what it prints and what is on its wires.</remarks>
 public sealed class SimulatedBench : IAsyncDisposable
 {
-    private readonly Process _process;
+    private readonly SimulatorProcess _process;
 
-    private SimulatedBench(Process process, ReadyLine ready) => (_process, Generator, Wiring) = (process, ready.Generator, ready.Wiring);
+    private SimulatedBench(SimulatorProcess process, ReadyLine ready) =>
+        (_process, Generator, Wiring) = (process, ready.Generator, ready.Wiring);
 
     /// <summary>The generator's profile file.</summary>
     public string Generator { get; }
@@ -28,15 +28,15 @@ public sealed class SimulatedBench : IAsyncDisposable
         List<string> arguments = ["serve", "--bench", bench, "--clock-rate", rate.ToString(CultureInfo.InvariantCulture)];
         if (seed is { } number)
             arguments.AddRange(["--seed", number.ToString(CultureInfo.InvariantCulture)]);
-        var process = Start(arguments);
+        var process = SimulatorProcess.Start(arguments);
         try
         {
-            var line = await process.StandardOutput.ReadLineAsync(cancellationToken);
-            return new(process, ReadyLine.Parse(line ?? throw await NotStartedAsync(process)));
+            var line = await process.Output.ReadLineAsync(cancellationToken);
+            return new(process, ReadyLine.Parse(line ?? throw NotStarted(await process.Complaints)));
         }
         catch
         {
-            await StopAsync(process);
+            await process.DisposeAsync();
             throw;
         }
     }
@@ -44,60 +44,25 @@ public sealed class SimulatedBench : IAsyncDisposable
     /// <summary>Lets the simulator's own program compare a finished job with the truth.</summary>
     public static async Task<DemoScore> ScoreAsync(string bench, JobFolder files, CancellationToken cancellationToken)
     {
-        using var process = Start(["score", "--bench", bench, "--sweeps", files.Sweeps, "--survey", files.Survey, "--json"]);
-        var text = await process.StandardOutput.ReadToEndAsync(cancellationToken);
-        await process.WaitForExitAsync(cancellationToken);
-        return text.Length > 0
-            ? DemoScore.Parse(text)
-            : throw new BenchFaultException(BenchFault.BadFile, "the simulator could not compare the job: " + (await process.StandardError.ReadToEndAsync(cancellationToken)).Trim(), "the job's result files and the bench file", "see the job folder; the results themselves are kept");
+        await using var process = SimulatorProcess.Start(
+            ["score", "--bench", bench, "--sweeps", files.Sweeps, "--survey", files.Survey, "--json"]);
+        var text = await process.Output.ReadToEndAsync(cancellationToken);
+        return text.Length > 0 ? DemoScore.Parse(text) : throw NotCompared(await process.Complaints);
     }
 
-    /// <summary>Ends the simulator: it goes when its standard input closes.</summary>
-    public async ValueTask DisposeAsync() => await StopAsync(_process);
+    /// <summary>Ends the simulator.</summary>
+    public ValueTask DisposeAsync() => _process.DisposeAsync();
 
-    private static Process Start(List<string> arguments)
-    {
-        var program = Path.Combine(AppContext.BaseDirectory, "sim", "autosweep-sim.dll");
-        if (!File.Exists(program))
-            throw new BenchFaultException(BenchFault.NotReachable, $"no simulator at {program}", "the simulator beside the program", "build the whole solution: dotnet build -c Release");
-        var start = new ProcessStartInfo(DotnetHost(), ["exec", program, .. arguments])
-        {
-            RedirectStandardInput = true,
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-        };
-        var process = Process.Start(start)!;
-        // Its complaints are read away so that a full pipe never stalls it; they are shown when it does not start.
-        return process;
-    }
+    private static BenchFaultException NotStarted(string complaints) => new(
+        BenchFault.NotReachable, $"the simulator ended at once: {complaints.Trim()}", "a running simulator", "see docs/simulated-bench.md");
 
-    // The runtime that runs this program runs the simulator too: <root>/shared/Microsoft.NETCore.App/<version>/ and <root>/dotnet.
-    private static string DotnetHost()
-    {
-        var root = Path.GetFullPath(Path.Combine(RuntimeEnvironment.GetRuntimeDirectory(), "..", "..", ".."));
-        return Path.Combine(root, OperatingSystem.IsWindows() ? "dotnet.exe" : "dotnet");
-    }
+    private static BenchFaultException NotCompared(string complaints) => new(
+        BenchFault.BadFile,
+        $"the simulator could not compare the job: {complaints.Trim()}",
+        "the job's result files and the bench file",
+        "see the job folder; the results themselves are kept");
 
-    private static async Task<BenchFaultException> NotStartedAsync(Process process) => new(
-        BenchFault.NotReachable, "the simulator ended at once: " + (await process.StandardError.ReadToEndAsync()).Trim(), "a running simulator", "see docs/simulated-bench.md");
-
-    private static async Task StopAsync(Process process)
-    {
-        process.StandardInput.Close();
-        using var patience = new CancellationTokenSource(TimeSpan.FromSeconds(5), TimeProvider.System);
-        try
-        {
-            await process.WaitForExitAsync(patience.Token);
-        }
-        catch (OperationCanceledException)
-        {
-            process.Kill(entireProcessTree: true);
-        }
-
-        process.Dispose();
-    }
-
-    private sealed record ReadyLine(string Meter, string Fixture, string Calibration, string Generator, double ClockRate, double AmplifierGain)
+    private sealed record ReadyLine(string Meter, string Fixture, string Calibration, string Generator, double AmplifierGain)
     {
         public BenchWiring Wiring => new() { Meter = Meter, Fixture = Fixture, Calibration = Calibration, AmplifierGain = AmplifierGain };
 

@@ -22,7 +22,8 @@ public static class StageCommand
         var bench = new BenchFlags();
         var handsFree = new Option<bool>("--hands-free")
         {
-            Description = "Recognise the clipped output by its tone, in any order, without a key. Left out: asks for one output after the other.",
+            Description = "Recognise the clipped output by its tone, in any order, without a key. "
+                + "Left out: asks for one output after the other.",
         };
         var rate = new Option<double>("--clock-rate")
         {
@@ -31,7 +32,9 @@ public static class StageCommand
             DefaultValueFactory = _ => 1,
         };
         FlagRange.Require(rate, 1, 1000);
-        var command = new Command(name, help) { handsFree, rate };
+        var command = new Command(name, help) { rate };
+        if (stages.Length > 0)
+            command.Add(handsFree);
         job.AddTo(command);
         bench.AddTo(command);
         command.SetAction((parsed, cancellationToken) => RunAsync(async () =>

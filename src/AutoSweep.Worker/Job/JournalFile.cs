@@ -73,5 +73,7 @@ public sealed class JournalFile : IDisposable
 
     private static BenchFaultException NotWritten(string path, Exception fault) => new(
         BenchFault.JournalNotWritten, $"the journal {path} cannot be written ({fault.Message})",
-        "room and permission to write it", "free some disk space or mend the disk, then go on with --resume; everything recorded so far is kept", fault);
+        "room and permission to write it",
+        "free some disk space or mend the disk, then go on with --resume; everything recorded so far is kept",
+        fault);
 }

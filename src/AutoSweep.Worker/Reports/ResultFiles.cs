@@ -32,8 +32,12 @@ public static class ResultFiles
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or ArgumentOutOfRangeException)
         {
-            throw new BenchFaultException(BenchFault.JournalNotWritten, $"{path} cannot be written ({fault.Message})", "room and permission in the job folder",
-                "free some disk space or close the program that holds the file, then go on with --resume; the journal has everything", fault);
+            throw new BenchFaultException(
+                BenchFault.JournalNotWritten,
+                $"{path} cannot be written ({fault.Message})",
+                "room and permission in the job folder",
+                "free some disk space or close the program that holds the file, then go on with --resume; the journal has everything",
+                fault);
         }
     }
 }

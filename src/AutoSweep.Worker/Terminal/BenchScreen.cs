@@ -7,7 +7,8 @@ namespace AutoSweep.Worker.Terminal;
 /// <summary>Chooses the screen that fits where the output goes.</summary>
 public static class BenchScreen
 {
-    /// <summary>A moving panel on a terminal that can redraw; a line an event in a file, a pipe, a narrow window, or where keys are typed.</summary>
+    /// <summary>A moving panel on a terminal that can redraw; a line an event in a file, a pipe, a small window, or where keys are
+    /// typed.</summary>
     public static IBenchScreen For(JobPlan plan, JobRecord record, BenchBoard board)
     {
         var console = AnsiConsole.Console;

@@ -14,7 +14,8 @@ public sealed class ConsoleKeys : IOperatorKeys
             var line = await Task.Run(Console.In.ReadLine, CancellationToken.None).WaitAsync(cancellationToken);
             if (Understand(line) is { } key)
                 return key;
-            Console.Out.WriteLine($"  >> '{line!.Trim()}' is not known here. Enter measures, s skips, u takes the last result back, q stops.");
+            Console.Out.WriteLine(
+                $"  >> '{line!.Trim()}' is not known here. Enter measures, s skips, u takes the last result back, q stops.");
         }
     }
 

@@ -16,12 +16,13 @@ public static class CurvePlot
         if (status.Readings.Count == 0 || status.Readings[0].Picofarads is null)
             return new PlotBox("level over capacitance").Draw("", "");
         var (low, high) = Window(status);
-        var curve = Enumerable.Range(0, PlotBox.Columns).Select(column => Curve(status, low + (high - low) * column / (PlotBox.Columns - 1))).ToArray();
+        var step = (high - low) / (PlotBox.Columns - 1);
+        var curve = Enumerable.Range(0, PlotBox.Columns).Select(column => Curve(status, low + (column * step))).ToArray();
         var top = status.Readings.Select(read => read.Millivolts).Concat(curve.Where(double.IsFinite)).Append(double.Epsilon).Max();
         var plot = new PlotBox(FormattableString.Invariant($"level over capacitance, up to {top:0.00} mV"));
         Trace(plot, curve, top);
         foreach (var read in status.Readings)
-            plot.Put((int)Math.Round((read.Picofarads!.Value - low) / (high - low) * (PlotBox.Columns - 1)), Row(read.Millivolts / top), '●', "bold yellow");
+            plot.Put((int)Math.Round((read.Picofarads!.Value - low) / step), Row(read.Millivolts / top), '●', "bold yellow");
         return plot.Draw(Nanofarads(low), Nanofarads(high));
     }
 

@@ -17,18 +17,33 @@ public static class DemoSummary
         foreach (var flag in score.Flags)
             console.MarkupLineInterpolated($"Survey, output {flag.Output}: {Planted(flag)}");
         console.MarkupLineInterpolated(
-            $"[bold]{state.Surveyed.Count} outputs surveyed, {state.Swept.Count} swept[/] in a median of {score.MedianReadings:0.#} readings, on an invented generator.");
+            $"[bold]{state.Surveyed.Count} outputs surveyed, {state.Swept.Count} swept[/] {Median(score)}, on an invented generator.");
         console.MarkupLineInterpolated(CultureInfo.InvariantCulture,
-            $"Against the simulator's own truth, looked up only now: worst peak {Math.Abs(score.WorstErrorInHalfWidths) * 100:0.0} % of its half-width off, {score.WorstLossDecibels:0.0000} dB lost. {(score.Good ? "All within 5 %." : "NOT all within 5 %.")}");
+            $"Against the simulator's own truth, looked up only now: {Worst(score)}. {(score.Good ? "All" : "NOT all")} within 5 %.");
         console.WriteLine();
-        foreach (var (file, what) in new[] { (files.Sweeps, "peaks"), (files.Survey, "survey"), (files.Results, "everything, as JSON"), (files.Journal, "the job's one truth") })
+        (string File, string What)[] written =
+        [
+            (files.Sweeps, "peaks"),
+            (files.Survey, "survey"),
+            (files.Results, "everything, as JSON"),
+            (files.Journal, "the job's one truth"),
+        ];
+        foreach (var (file, what) in written)
             console.MarkupLineInterpolated($"  {file}  [grey]{what}[/]");
     }
+
+    private static string Median(DemoScore score) =>
+        FormattableString.Invariant($"in a median of {score.MedianReadings:0.#} readings");
+
+    private static string Worst(DemoScore score) => FormattableString.Invariant(
+        $"worst peak {Math.Abs(score.WorstErrorInHalfWidths) * 100:0.0} % of its half-width off, {score.WorstLossDecibels:0.0000} dB lost");
 
     private static Table Peaks(JobState state, DemoScore score)
     {
         var table = new Table().Border(TableBorder.Simple).Title("Peaks found, and the simulator's truth");
-        foreach (var heading in new[] { "output", "tone Hz", "peak nF", "± nF", "half-width nF", "Q", "level mV", "readings", "true nF", "off, % of half-width" })
+        string[] headings =
+            ["output", "tone Hz", "peak nF", "± nF", "half-width nF", "Q", "level mV", "readings", "true nF", "off, % of half-width"];
+        foreach (var heading in headings)
             table.AddColumn(new TableColumn(heading).RightAligned());
         var truth = score.Outputs.ToDictionary(one => one.Output);
         foreach (var swept in state.Swept.Values)

@@ -14,9 +14,11 @@ public static class FindingsText
     /// <summary>The findings as lines, always of the same number.</summary>
     public static IRenderable Draw(JobState state)
     {
-        var lines = state.Surveyed.Values.Where(one => one.Flags.Count > 0).TakeLast(Shown).Select(Line).Concat(Enumerable.Repeat(" ", Shown)).Take(Shown);
+        var flagged = state.Surveyed.Values.Where(one => one.Flags.Count > 0).TakeLast(Shown).Select(Line);
+        var lines = flagged.Concat(Enumerable.Repeat(" ", Shown)).Take(Shown);
         return new Rows(lines.Select(line => new Text(line, new Style(Color.Red))));
     }
 
-    private static string Line(OutputSurveyed surveyed) => $" output {surveyed.Output,3}: {string.Join(", ", surveyed.Flags.Select(SurveyCsv.Name))}";
+    private static string Line(OutputSurveyed surveyed) =>
+        $" output {surveyed.Output,3}: {string.Join(", ", surveyed.Flags.Select(SurveyCsv.Name))}";
 }

@@ -5,7 +5,7 @@ using Spectre.Console.Rendering;
 
 namespace AutoSweep.Worker.Terminal;
 
-/// <summary>The level curve of a survey as it grows: a bar for each output, the strongest of its neighbours where they share a column.</summary>
+/// <summary>The level curve of a survey as it grows: a bar for each output, the strongest where several share a column.</summary>
 public static class LevelPlot
 {
     private const string Eighths = "▁▂▃▄▅▆▇█";
@@ -16,19 +16,24 @@ public static class LevelPlot
         if (state.Profile is not { Outputs.Count: > 0 } profile)
             return new PlotBox("level over output").Draw("", "");
         var top = state.Surveyed.Values.Select(one => one.Millivolts).Append(double.Epsilon).Max();
-        var plot = new PlotBox(state.Surveyed.Count == 0 ? "level over output" : FormattableString.Invariant($"level over output, up to {top:0.00} mV"));
-        foreach (var column in profile.Outputs.Select((output, place) => (Output: output, Column: place * PlotBox.Columns / Math.Max(profile.Outputs.Count, PlotBox.Columns))).GroupBy(one => one.Column, one => one.Output))
+        var scale = state.Surveyed.Count == 0 ? "" : FormattableString.Invariant($", up to {top:0.00} mV");
+        var plot = new PlotBox("level over output" + scale);
+        var places = Math.Max(profile.Outputs.Count, PlotBox.Columns);
+        var columns = profile.Outputs.Index().GroupBy(one => one.Index * PlotBox.Columns / places, one => one.Item);
+        foreach (var column in columns)
             Stand(plot, state, status, column, top);
         return plot.Draw($"output {profile.Outputs[0].Number}", $"{profile.Outputs[^1].Number}");
     }
 
     private static void Stand(PlotBox plot, JobState state, BenchStatus status, IGrouping<int, GeneratorOutput> column, double top)
     {
-        var known = column.Where(output => state.Surveyed.ContainsKey(output.Number)).Select(output => state.Surveyed[output.Number]).ToList();
+        var known = column.Where(output => state.Surveyed.ContainsKey(output.Number))
+            .Select(output => state.Surveyed[output.Number]).ToList();
         if (known.Count == 0)
             return;
         var height = (int)Math.Round(known.Max(one => one.Millivolts) / top * PlotBox.Rows * Eighths.Length);
-        var colour = column.Any(output => output.Number == status.Output) ? "yellow" : known.Any(one => one.Flags.Count > 0) ? "red" : "aqua";
+        var isClipped = column.Any(output => output.Number == status.Output);
+        var colour = isClipped ? "yellow" : known.Any(one => one.Flags.Count > 0) ? "red" : "aqua";
         for (var row = 0; row * Eighths.Length < Math.Max(height, 1); row++)
             plot.Put(column.Key, row, Eighths[Math.Clamp(height - (row * Eighths.Length), 1, Eighths.Length) - 1], colour);
     }

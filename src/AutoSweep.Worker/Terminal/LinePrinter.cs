@@ -33,7 +33,8 @@ public sealed class LinePrinter(TextWriter output, JobRecord record, BenchBoard 
     /// <summary>The line of an event; none for one that a person need not see.</summary>
     public static string? Line(JournalEvent what) => what switch
     {
-        BenchConnected bench => $"Bench: {bench.MeterIdentity} by {bench.MeterDriver}" + (bench.FixtureSerial is { } serial ? $", fixture {serial}" : ""),
+        BenchConnected { FixtureSerial: { } serial } bench => $"Bench: {bench.MeterIdentity} by {bench.MeterDriver}, fixture {serial}",
+        BenchConnected bench => $"Bench: {bench.MeterIdentity} by {bench.MeterDriver}",
         StageStarted started => $"{started.Stage}: {started.Planned.Count} outputs planned",
         OutputSurveyed surveyed => Level(surveyed),
         OutputSwept { Reason: PeakStopReason.BoundReached } swept => Peak(swept),
@@ -54,7 +55,8 @@ public sealed class LinePrinter(TextWriter output, JobRecord record, BenchBoard 
         var head = Text($"  output {swept.Output,3}  {Tone(swept.ToneHertz)}");
         return swept.PeakPicofarads is { } peak
             ? head + Text($"  peak {new Capacitance(peak).Nanofarads,9:0.00} nF ± {swept.PeakSdPicofarads / 1000:0.00}")
-                + Text($"  half-width {swept.HalfWidthPicofarads / 1000,6:0.00} nF  {swept.PeakMillivolts,7:0.000} mV  {swept.Readings} readings")
+                + Text($"  half-width {swept.HalfWidthPicofarads / 1000,6:0.00} nF")
+                + Text($"  {swept.PeakMillivolts,7:0.000} mV  {swept.Readings} readings")
             : head + "  no peak";
     }
 

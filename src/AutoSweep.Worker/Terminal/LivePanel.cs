@@ -65,7 +65,8 @@ public sealed class LivePanel(IAnsiConsole console, JobRecord record, BenchBoard
         if (status.Stage is not { } stage || !state.Planned.TryGetValue(stage, out var planned))
             return new Rule($"[bold]{name}[/]").LeftJustified();
         var done = planned.Count(output => state.IsDone(stage, output));
-        return new Rule($"[bold]{name}[/]   {stage} {done} of {planned.Count}   {_stageClock.Remaining(stage, done, planned.Count)}").LeftJustified();
+        var left = _stageClock.Remaining(stage, done, planned.Count);
+        return new Rule($"[bold]{name}[/]   {stage} {done} of {planned.Count}   {left}").LeftJustified();
     }
 
     private static Text Message(BenchStatus status) => status.Message is { } words

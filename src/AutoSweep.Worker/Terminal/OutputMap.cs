@@ -16,7 +16,8 @@ public static class OutputMap
     {
         if (state.Profile is not { } profile || status.Stage is not { } stage)
             return new Text(" ");
-        var rows = profile.Outputs.Chunk(Columns).Select(row => new Markup(string.Concat(row.Select(output => Cell(state, status, stage, output.Number)))));
+        var rows = profile.Outputs.Select(output => Cell(state, status, stage, output.Number)).Chunk(Columns)
+            .Select(row => new Markup(string.Concat(row)));
         return new Rows([.. rows, new Markup("[grey]▶ at the clips   ✓ done   ! look at it   · to do   (blank: not in this stage)[/]")]);
     }
 
@@ -34,7 +35,9 @@ public static class OutputMap
             return (' ', "grey35");
         if (!state.IsDone(stage, output))
             return ('·', "grey");
-        var good = stage == JobStage.Survey ? state.Surveyed[output].Flags.Count == 0 : state.Swept[output].Reason == PeakStopReason.BoundReached;
+        var good = stage == JobStage.Survey
+            ? state.Surveyed[output].Flags.Count == 0
+            : state.Swept[output].Reason == PeakStopReason.BoundReached;
         return good ? ('✓', "green") : ('!', "bold red");
     }
 }

@@ -15,12 +15,14 @@ public static class ReadingsText
     /// <summary>The readings as lines, always of the same number.</summary>
     public static IRenderable Draw(BenchStatus status)
     {
-        var lines = status.Readings.TakeLast(Shown).Select(Line).Concat(Enumerable.Repeat(" ", Shown)).Take(Shown).Select(line => new Text(line));
+        var lines = status.Readings.TakeLast(Shown).Select(Line).Concat(Enumerable.Repeat(" ", Shown)).Take(Shown)
+            .Select(line => new Text(line));
         var (peak, shape) = status.Fit is { } fit
             ? (FormattableString.Invariant($" peak {fit.Peak.Nanofarads:0.00} nF ± {fit.PeakSdPicofarads / 1000:0.00} nF"),
                 FormattableString.Invariant($" half-width {fit.HalfWidthPicofarads / 1000:0.0} nF, {NameOf(fit.Law)} law"))
             : (" ", " ");
-        return new Rows([.. lines, new Text(peak, new Style(Color.Aqua, decoration: Decoration.Bold)), new Text(shape, new Style(Color.Aqua))]);
+        var bold = new Style(Color.Aqua, decoration: Decoration.Bold);
+        return new Rows([.. lines, new Text(peak, bold), new Text(shape, new Style(Color.Aqua))]);
     }
 
     private static string NameOf(ResponseLaw law) => law switch

@@ -22,6 +22,8 @@ public sealed class StageClock(TimeProvider clock)
         if (fresh < 2 || done >= planned)
             return "";
         var left = clock.GetElapsedTime(_began) / fresh * (planned - done);
-        return left < TimeSpan.FromMinutes(2) ? $"about {Math.Ceiling(left.TotalSeconds)} s left" : $"about {Math.Ceiling(left.TotalMinutes)} min left";
+        return left < TimeSpan.FromMinutes(2)
+            ? $"about {Math.Ceiling(left.TotalSeconds)} s left"
+            : $"about {Math.Ceiling(left.TotalMinutes)} min left";
     }
 }

@@ -5,7 +5,7 @@ using Spectre.Console.Rendering;
 
 namespace AutoSweep.Worker.Terminal;
 
-/// <summary>The one big state: an output's number in large digits, its tone, and a bar in the state's colour that says what to do.</summary>
+/// <summary>The one big state: an output's number in large digits, its tone, and a coloured bar that says what to do.</summary>
 public static class StatePanel
 {
     /// <summary>Columns, frame included.</summary>
