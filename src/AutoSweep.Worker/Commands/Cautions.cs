@@ -6,7 +6,8 @@ public static class Cautions
     /// <summary>Before the generator runs on the bench.</summary>
     public const string SpinningGenerator =
         "CAUTION: the motor, its capacitor and switch carry mains; cover the terminals, use an isolating transformer and a "
-        + "residual-current device. Shaft and wheels spin: keep hair, sleeves and screwdrivers away. Local codes and licensed practice come first.";
+        + "residual-current device. Shaft and wheels spin: keep hair, sleeves and screwdrivers away. Local codes and "
+        + "licensed practice come first.";
 
     /// <summary>Before old capacitors come off.</summary>
     public const string OldCapacitors =
