@@ -24,11 +24,16 @@ internal sealed record BenchDefinition
 
     public required MeterDefinition Meter { get; init; }
 
+    public required CapacitanceMeterDefinition CapacitanceMeter { get; init; }
+
     public required FixtureDefinition Fixture { get; init; }
 
     public required HandsDefinition Hands { get; init; }
 
     public required IReadOnlyList<PlantedFault> Faults { get; init; }
+
+    /// <summary>The capacitors in the shop's drawers, in the order in which the hands take them out.</summary>
+    public required IReadOnlyList<PartDefinition> Parts { get; init; }
 
     public required IReadOnlyList<OutputDefinition> Outputs { get; init; }
 

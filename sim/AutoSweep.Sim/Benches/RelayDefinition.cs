@@ -8,4 +8,7 @@ internal sealed record RelayDefinition
 
     /// <summary>What it is.</summary>
     public required double Picofarads { get; init; }
+
+    /// <summary>What is wrong with it, or nothing.</summary>
+    public RelayFault? Fault { get; init; }
 }

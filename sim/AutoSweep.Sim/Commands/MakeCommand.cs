@@ -28,9 +28,10 @@ internal static class MakeCommand
         var coupled = new Option<int>("--coupled") { Description = "Outputs that get the coupled arrangement." };
         var tapped = new Option<int>("--tapped") { Description = "Outputs that get the tapped arrangement." };
         var trouble = new Option<bool>("--trouble") { Description = "Plant faults, and let the hands go wrong now and then." };
+        var parts = new Option<int>("--parts") { Description = "How many capacitors lie in the shop's drawers." };
         var command = new Command("make", "Makes a bench file from a generator profile.")
         {
-            profile, name, seed, output, about, gain, spread, coupled, tapped, trouble,
+            profile, name, seed, output, about, gain, spread, coupled, tapped, trouble, parts,
         };
         command.SetAction(parsed =>
         {
@@ -44,6 +45,7 @@ internal static class MakeCommand
                 Coupled = parsed.GetValue(coupled),
                 Tapped = parsed.GetValue(tapped),
                 Trouble = parsed.GetValue(trouble),
+                Parts = parsed.GetValue(parts),
             };
             Write(parsed.GetValue(about) is { } text ? order with { About = text } : order, parsed.GetRequiredValue(output));
         });

@@ -1,4 +1,5 @@
 namespace AutoSweep.Sim.Commands;
 
 /// <summary>The one line that tells a parent where everything is, once it is.</summary>
-internal sealed record ReadyLine(string Meter, string Fixture, string Calibration, string Generator, double ClockRate, double AmplifierGain);
+internal sealed record ReadyLine(
+    string Meter, string Fixture, string CapacitanceMeter, string Calibration, string Generator, double ClockRate, double AmplifierGain);

@@ -3,6 +3,7 @@ using System.Net.Sockets;
 using System.Text;
 using AutoSweep.Core.Generator;
 using AutoSweep.Sim.Benches;
+using AutoSweep.Sim.CapacitanceMeter;
 using AutoSweep.Sim.Clock;
 using AutoSweep.Sim.Fixture;
 using AutoSweep.Sim.Meter;
@@ -36,12 +37,21 @@ internal static class Rehearsal
         "ROUT:CLOS:STAT?", "SYST:WATC?", "DIAG:REL:CYCL? (@1:2)", "MEAS:TEMP?", "SYST:ERR?",
     ];
 
+    private static readonly string[] CapacitanceMessages =
+    [
+        "*RST", "*CLS", "*IDN?", "FUNC:IMP CPD", "FREQ 1000", "VOLT 1", "APER LONG,1", "FUNC:IMP:RANG:AUTO ON", "CORR:OPEN:STAT ON",
+        "CORR:SHOR:STAT ON", "TRIG:SOUR BUS", "TRIG;:FETC?", "SYST:BEEP", "DISP:LINE \"1 + 2\"", "FOO", "SYST:ERR?",
+    ];
+
     public static async Task RunAsync(BenchDefinition bench, GeneratorProfile profile)
     {
         var simulated = new SimulatedBench(bench, profile, new SimulatedClock(Rate));
         foreach (var output in bench.Outputs.Where((_, index) => index % 8 == 0)) simulated.Clip(output.Number, withFixture: true);
         using var meter = new MeterInstrument(bench.Meter, simulated);
         await TalkAsync(meter, MeterMessages, simulated.Clock);
+        var clips = new CapacitanceClips(bench.Parts, simulated);
+        await TalkAsync(
+            new CapacitanceMeterInstrument(bench.CapacitanceMeter, simulated, clips, bench.Seed), CapacitanceMessages, simulated.Clock);
         await TalkAsync(new FixtureInstrument(bench.Fixture, simulated), FixtureMessages, simulated.Clock);
     }
 

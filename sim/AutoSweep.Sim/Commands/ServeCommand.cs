@@ -1,5 +1,5 @@
 using System.CommandLine;
-using AutoSweep.Sim.Hands;
+using AutoSweep.Sim.Benches;
 
 namespace AutoSweep.Sim.Commands;
 
@@ -13,13 +13,19 @@ internal static class ServeCommand
         var seed = new Option<int?>("--seed") { Description = "Replaces the bench's seed of noise and wander." };
         var hands = new Option<string>("--hands")
         {
-            Description = "What the hands do: survey, sweep, \"survey,sweep\" or none.",
+            Description = "What the hands do, in order: survey, sweep, parts, fit, joined by commas, or none.",
             DefaultValueFactory = _ => "survey,sweep",
         };
         var port = new Option<int>("--meter-port") { Description = "The meter's TCP port; 0 takes a free one." };
+        var lcr = new Option<int>("--capacitance-meter-port") { Description = "The LCR meter's TCP port; 0 takes a free one." };
+        var faults = new Option<string?>("--relay-faults")
+        {
+            Description = "Plants faults in relays: 5:stuckOpen,9:stuckClosed,12:leaking. The read-back shows the coils, not the contacts.",
+        };
         var fixture = new Option<string>("--fixture") { Description = "The fixture's wire: pty or tcp.", DefaultValueFactory = _ => "pty" };
         var events = new Option<bool>("--events") { Description = "Print a JSON line for everything that the hands do." };
         hands.Validators.Add(result => Check(result, hands, text => HandsPhases.TryRead(text, out _), HandsPhases.Expected));
+        faults.Validators.Add(result => Check(result, faults, text => RelayFaults.TryRead(text, out _), RelayFaults.Expected));
         fixture.Validators.Add(result => Check(result, fixture, text => text is "pty" or "tcp", "pty or tcp"));
         fixture.AcceptOnlyFromAmong("pty", "tcp");
         rate.Validators.Add(result =>
@@ -28,7 +34,7 @@ internal static class ServeCommand
         });
         var command = new Command("serve", "Serves a simulated bench until standard input closes.")
         {
-            bench, rate, seed, hands, port, fixture, events,
+            bench, rate, seed, hands, port, lcr, fixture, faults, events,
         };
         command.SetAction((parsed, cancellationToken) => RunAsync(
             new ServeOptions
@@ -38,6 +44,9 @@ internal static class ServeCommand
                 Seed = parsed.GetValue(seed),
                 Hands = HandsPhases.Read(parsed.GetValue(hands)!),
                 MeterPort = parsed.GetValue(port),
+                CapacitanceMeterPort = parsed.GetValue(lcr),
+                RelayFaults = parsed.GetValue(faults) is { } planted && RelayFaults.TryRead(planted, out var read)
+                    ? read : new Dictionary<int, RelayFault>(),
                 Pty = parsed.GetValue(fixture) == "pty",
                 Events = parsed.GetValue(events),
             },
@@ -46,9 +55,9 @@ internal static class ServeCommand
     }
 
     private static void Check(
-        System.CommandLine.Parsing.OptionResult result, Option<string> option, Func<string, bool> holds, string expected)
+        System.CommandLine.Parsing.OptionResult result, Option option, Func<string, bool> holds, string expected)
     {
-        if (result.GetValue(option) is not { } text || !holds(text)) result.AddError($"{option.Name}: expected {expected}.");
+        if (result.GetValueOrDefault<string?>() is not { } text || !holds(text)) result.AddError($"{option.Name}: expected {expected}.");
     }
 
     private static async Task<int> RunAsync(ServeOptions options, CancellationToken cancellationToken)

@@ -1,3 +1,4 @@
+using AutoSweep.Sim.Benches;
 using AutoSweep.Sim.Hands;
 
 namespace AutoSweep.Sim.Commands;
@@ -17,6 +18,12 @@ internal sealed record ServeOptions
 
     /// <summary>0 is any free port.</summary>
     public int MeterPort { get; init; }
+
+    /// <summary>0 is any free port.</summary>
+    public int CapacitanceMeterPort { get; init; }
+
+    /// <summary>Faults planted in relays, by number.</summary>
+    public IReadOnlyDictionary<int, RelayFault> RelayFaults { get; init; } = new Dictionary<int, RelayFault>();
 
     /// <summary>Whether the fixture is a pseudo-terminal rather than a TCP port.</summary>
     public bool Pty { get; init; } = true;

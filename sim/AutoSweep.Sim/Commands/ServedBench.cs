@@ -1,6 +1,7 @@
 using System.Text.Json;
 using AutoSweep.Core.Generator;
 using AutoSweep.Sim.Benches;
+using AutoSweep.Sim.CapacitanceMeter;
 using AutoSweep.Sim.Clock;
 using AutoSweep.Sim.Fixture;
 using AutoSweep.Sim.Hands;
@@ -29,6 +30,8 @@ internal sealed class ServedBench : IDisposable
     private readonly FixtureInstrument fixture;
     private readonly SimulatedClock clock;
     private readonly BenchHands hands;
+    private readonly PartHands partHands;
+    private readonly TcpPort capacitancePort;
     private readonly TextWriter output;
 
     public ServedBench(ServeOptions options, TextWriter output)
@@ -36,7 +39,7 @@ internal sealed class ServedBench : IDisposable
         (this.options, this.output) = (options, TextWriter.Synchronized(output));
         var path = BenchLocator.Bench(options.Bench);
         var read = BenchFile.Read(path);
-        bench = read with { Seed = options.Seed ?? read.Seed };
+        bench = read with { Seed = options.Seed ?? read.Seed, Fixture = read.Fixture.Plant(options.RelayFaults) };
         var profilePath = BenchLocator.Profile(bench.Profile, Path.GetDirectoryName(path)!);
         profile = GeneratorProfileFile.Read(profilePath);
         clock = new(options.ClockRate);
@@ -50,7 +53,16 @@ internal sealed class ServedBench : IDisposable
         meter.Beeped += ear.Hear;
         meterPort.Clients += ear.ClientsChanged;
         hands = new(bench.Hands, simulated, ear, Tell, bench.Seed + 2);
-        Ready = new(meterPort.Resource, FixtureResource, BenchFile.CalibrationPath(path), profilePath, options.ClockRate, bench.FrontEnd.Gain);
+        var clips = new CapacitanceClips(bench.Parts, simulated);
+        var lcr = new CapacitanceMeterInstrument(bench.CapacitanceMeter, simulated, clips, bench.Seed + 3);
+        capacitancePort = new(lcr, bench.CapacitanceMeter.Wire, clock, options.CapacitanceMeterPort);
+        var lcrEar = new BeepEar();
+        lcr.Beeped += lcrEar.Hear;
+        capacitancePort.Clients += lcrEar.ClientsChanged;
+        partHands = new(bench.Hands, clips, lcrEar, clock, Tell, bench.Seed + 4);
+        lcr.Displayed += partHands.Read;
+        Ready = new(
+            meterPort.Resource, FixtureResource, capacitancePort.Resource, BenchFile.CalibrationPath(path), profilePath, options.ClockRate, bench.FrontEnd.Gain);
     }
 
     public ReadyLine Ready { get; }
@@ -64,13 +76,14 @@ internal sealed class ServedBench : IDisposable
         await output.WriteLineAsync(JsonSerializer.Serialize(Ready, Lines));
         await output.FlushAsync(cancellationToken);
         var ended = await Task.WhenAny(
-            meterPort.RunAsync(cancellationToken), FixtureAsync(cancellationToken), HandsAsync(cancellationToken));
+            meterPort.RunAsync(cancellationToken), capacitancePort.RunAsync(cancellationToken), FixtureAsync(cancellationToken), HandsAsync(cancellationToken));
         if (!cancellationToken.IsCancellationRequested) await ended;
     }
 
     public void Dispose()
     {
         meterPort.Dispose();
+        capacitancePort.Dispose();
         meter.Dispose();
         fixturePort?.Dispose();
     }
@@ -82,7 +95,14 @@ internal sealed class ServedBench : IDisposable
     // The hands come to their script's end; the bench stays until it is told to stop.
     private async Task HandsAsync(CancellationToken cancellationToken)
     {
-        await hands.RunAsync(options.Hands, cancellationToken);
+        foreach (var (index, phase) in options.Hands.Index())
+        {
+            if (index > 0) await Task.Delay(BenchHands.BetweenPhases, clock, cancellationToken);
+            await (phase is HandsPhase.Parts or HandsPhase.Fit
+                ? partHands.RunAsync(phase, cancellationToken)
+                : hands.RunAsync([phase], cancellationToken));
+        }
+
         await Task.Delay(Timeout.InfiniteTimeSpan, TimeProvider.System, cancellationToken);
     }
 

@@ -1,3 +1,4 @@
+using System.Numerics;
 using AutoSweep.Sim.Benches;
 
 namespace AutoSweep.Sim.Fixture;
@@ -6,6 +7,9 @@ namespace AutoSweep.Sim.Fixture;
 /// <remarks>Break before make: whatever opens has opened before anything closes. A bouncing contact counts as open.</remarks>
 internal sealed class RelayBank(FixtureDefinition fixture)
 {
+    /// <summary>The loss tangent of a leaking capacitor (invented; a hundred times that of polypropylene).</summary>
+    private const double LeakTangent = 0.05;
+
     private readonly Queue<(TimeSpan At, uint Contacts)> changes = new();
     private readonly long[] cycles = new long[fixture.Relays.Count];
     private uint contacts;
@@ -27,7 +31,17 @@ internal sealed class RelayBank(FixtureDefinition fixture)
     public IReadOnlyList<long> Cycles => cycles;
 
     /// <summary>The capacitance between the clips now.</summary>
-    public double Farads => 1e-12 * (fixture.StrayPicofarads + Members(contacts).Sum(relay => fixture.Relays[relay].Picofarads));
+    public double Farads => 1e-12 * (fixture.StrayPicofarads + Members(Connected).Sum(relay => fixture.Relays[relay].Picofarads));
+
+    // The contacts that really touch: a stuck one does as it likes.
+    private uint Connected => (contacts & ~With(RelayFault.StuckOpen)) | With(RelayFault.StuckClosed);
+
+    /// <summary>The admittance between the clips now, losses included.</summary>
+    public Complex Admittance(double omega)
+    {
+        var leaking = Members(Connected & With(RelayFault.Leaking)).Sum(relay => fixture.Relays[relay].Picofarads);
+        return omega * new Complex((Farads * fixture.LossTangent) + (leaking * 1e-12 * LeakTangent), Farads);
+    }
 
     public TimeSpan Watchdog
     {
@@ -78,6 +92,9 @@ internal sealed class RelayBank(FixtureDefinition fixture)
         changes.Enqueue((time, to));
         SettledAt = time;
     }
+
+    private uint With(RelayFault fault) => fixture.Relays.Index()
+        .Where(relay => relay.Item.Fault == fault).Aggregate(0u, (set, relay) => set | 1u << relay.Index);
 
     private static IEnumerable<int> Members(uint set) => Enumerable.Range(0, 32).Where(relay => (set >> relay & 1) != 0);
 }

@@ -15,7 +15,7 @@ internal sealed class BenchHands(
     public const int Rounds = 3;
 
     /// <summary>Before the first clip of a phase the hands walk round the bench.</summary>
-    private static readonly TimeSpan BetweenPhases = TimeSpan.FromSeconds(20);
+    public static readonly TimeSpan BetweenPhases = TimeSpan.FromSeconds(20);
 
     private readonly Random random = new(seed);
 

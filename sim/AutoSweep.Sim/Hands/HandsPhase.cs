@@ -8,4 +8,10 @@ internal enum HandsPhase
 
     /// <summary>Each filtered output, its aged capacitor off and the fixture clipped in its place.</summary>
     Sweep,
+
+    /// <summary>Each part of the drawers, on the LCR meter's clips.</summary>
+    Parts,
+
+    /// <summary>The pairs that the LCR meter's display asks for, on its clips.</summary>
+    Fit,
 }

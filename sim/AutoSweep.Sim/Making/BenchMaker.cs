@@ -26,6 +26,8 @@ internal sealed class BenchMaker
             .ToDictionary(group => group, _ => new FilterFamily(Between(6, 19), 1 + (Between(-0.5, 0.5) * order.SpreadPercent / 100)));
         var outputs = profile.Outputs.Select(output => Output(output, arrangements, families, frontEnd)).ToList();
         var fixture = FixtureParts.Draw(order.Name, random);
+        // A stream of its own, so that a bench with a drawer is in all else the bench without.
+        var drawer = new Random(order.Seed + 1);
         var bench = new BenchDefinition
         {
             Format = 1,
@@ -37,9 +39,11 @@ internal sealed class BenchMaker
             WarmUp = new() { StartPercent = -1.5, Seconds = 600 },
             FrontEnd = frontEnd,
             Meter = Meter(),
+            CapacitanceMeter = DrawerParts.Meter(order.Name, drawer),
             Fixture = fixture,
             Hands = HandsScripts.Draw(outputs, order.Trouble, random),
             Faults = order.Trouble ? Faults() : [],
+            Parts = DrawerParts.Draw(order.Parts, drawer),
             Outputs = outputs,
             Truth = new() { Outputs = [], Faults = [] },
         };

@@ -24,6 +24,9 @@ internal sealed record BenchOrder
     /// <summary>How many get the tapped one.</summary>
     public int Tapped { get; init; }
 
+    /// <summary>How many capacitors lie in the shop's drawers.</summary>
+    public int Parts { get; init; }
+
     /// <summary>Whether to plant faults and to let the hands go wrong.</summary>
     public bool Trouble { get; init; }
 }

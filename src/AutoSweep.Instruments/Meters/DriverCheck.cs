@@ -7,7 +7,7 @@ namespace AutoSweep.Instruments.Meters;
 /// <summary>What a driver file must keep to beyond its schema.</summary>
 internal static partial class DriverCheck
 {
-    private static readonly string[] Placeholders = ["{range}", "{bandwidth}", "{aperture}", "{frequency}"];
+    private static readonly string[] Placeholders = ["{range}", "{bandwidth}", "{aperture}", "{frequency}", "{text}"];
 
     /// <summary>Every fault of a driver whose fields, taken one by one, are in order.</summary>
     public static IEnumerable<JsonFieldFault> Of(MeterDriver driver, string? folder) =>

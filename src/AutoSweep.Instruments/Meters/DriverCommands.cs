@@ -15,6 +15,7 @@ public static class DriverCommands
         .. Of("capacitance", driver.Capacitance?.SetUp, driver.Capacitance?.Read),
         .. driver.TearDown.Select((command, index) => (Item("tearDown", index), command)),
         .. driver.Beep is { } beep ? [(Field("beep", "command"), beep.Command)] : Array.Empty<(string, string)>(),
+        .. driver.Display is { } display ? [(Field("display", "command"), display.Command)] : Array.Empty<(string, string)>(),
     ];
 
     private static IEnumerable<(string Path, string Text)> Of(string section, IEnumerable<DriverCommand>? setUp, string? read) =>

@@ -25,6 +25,12 @@ public interface ICapacitanceMeter : IAsyncDisposable
     /// <summary>One reading of what is at the clips now.</summary>
     Task<CapacitanceReading> ReadAsync(CancellationToken cancellationToken);
 
+    /// <summary>Shows a text on the meter's display, if it can, so that the person at its clips need not look at another screen; no
+    /// effect otherwise.</summary>
+    /// <param name="text">Printable ASCII without quotes; what is longer than 30 characters is cut.</param>
+    /// <param name="cancellationToken">Ends the wait.</param>
+    Task ShowAsync(string text, CancellationToken cancellationToken);
+
     /// <summary>Lets the meter beep, if it can; no effect otherwise.</summary>
     Task BeepAsync(CancellationToken cancellationToken);
 }

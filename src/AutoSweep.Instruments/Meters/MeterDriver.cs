@@ -63,6 +63,11 @@ public sealed record MeterDriver
     [Description("Lets it beep. Default null: it cannot.")]
     public DriverCommand? Beep { get; init; }
 
+    /// <summary>Shows a text on its display; holds <c>{text}</c>, 30 characters at most.</summary>
+    /// <value>Default null: it cannot.</value>
+    [Description("Shows a text on its display; holds {text}, 30 characters at most. Default null: it cannot.")]
+    public DriverCommand? Display { get; init; }
+
     /// <summary>Commands sent before the link is closed, such as the one that gives the front panel back. All optional.</summary>
     [Description("Commands sent before the link is closed, such as the one that gives the front panel back. All optional.")]
     public IReadOnlyList<string> TearDown { get; init; } = [];

@@ -9,6 +9,9 @@ namespace AutoSweep.Instruments.Meters;
 /// <summary>A SCPI meter that measures capacitance as its driver file describes it.</summary>
 public sealed class ScpiCapacitanceMeter : ICapacitanceMeter
 {
+    // The comment line of E4980A-type meters takes 30 characters (from memory).
+    private const int LongestText = 30;
+
     private readonly DrivenMeter _meter;
     private readonly DriverCapacitance _driver;
     private readonly double _leadPicofarads;
@@ -60,6 +63,16 @@ public sealed class ScpiCapacitanceMeter : ICapacitanceMeter
         var reading = Interpret(await _meter.ReadAsync(_driver.Read, ReadTime, cancellationToken));
         _isSetUp = true;
         return reading;
+    }
+
+    /// <inheritdoc/>
+    public async Task ShowAsync(string text, CancellationToken cancellationToken)
+    {
+        if (_meter.Driver.Display is not { } display)
+            return;
+        // A quote or a control character would end the command's string (IEEE 488.2, 7.7.5).
+        var plain = new string([.. text.Select(letter => letter is >= ' ' and <= '~' and not '"' and not '\'' ? letter : ' ').Take(LongestText)]);
+        await _meter.Sender.SendAsync([display], command => command.Replace("{text}", plain, StringComparison.Ordinal), cancellationToken);
     }
 
     /// <inheritdoc/>

@@ -41,6 +41,9 @@ public sealed class SessionReplay(MeterDriver driver) : IAsyncDisposable
                 return null;
             case ["measure"]:
                 return Outcome(await _capacitanceMeter!.ReadAsync(default));
+            case ["show", .. var words]:
+                await _capacitanceMeter!.ShowAsync(string.Join(' ', words), default);
+                return null;
             case ["beep"] when _capacitanceMeter is not null:
                 await _capacitanceMeter.BeepAsync(default);
                 return null;

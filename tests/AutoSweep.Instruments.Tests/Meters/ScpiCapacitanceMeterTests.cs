@@ -41,6 +41,18 @@ public sealed class ScpiCapacitanceMeterTests
     }
 
     [Fact]
+    public async Task A_text_for_the_display_cannot_break_out_of_its_quotes_and_is_cut()
+    {
+        var simple = new SimpleMeter();
+        await using var meter = await ScpiCapacitanceMeter.OpenAsync(
+            new(simple.Link, new(), _time, _log),
+            Drivers.CapacitanceOnly with { Display = new() { Command = "DISP:LINE \"{text}\"", Required = false } },
+            Capacitance.Zero, _time, _log, default);
+        await meter.ShowAsync("17 + 22\";*RST\n" + new string('x', 40), default);
+        Assert.Contains("DISP:LINE \"17 + 22 ;*RST xxxxxxxxxxxxxxxx\"", simple.Link.Lines);
+    }
+
+    [Fact]
     public async Task The_accuracy_of_the_driver_file_is_the_meters()
     {
         await using var meter = await OpenAsync(new());

@@ -15,8 +15,8 @@ public class ShippedBenchTests
     /// <summary>The commands that made them, as docs/simulated-bench.md lists them.</summary>
     internal static string[] Order(string name) => name switch
     {
-        "demo" => ["--profile", "invented-quillmark-93-60hz", "--seed", "20261", "--coupled", "4", "--tapped", "3", "--trouble"],
-        "small" => ["--profile", "invented-smallbench-14-60hz", "--seed", "7"],
+        "demo" => ["--profile", "invented-quillmark-93-60hz", "--seed", "20261", "--coupled", "4", "--tapped", "3", "--trouble", "--parts", "200"],
+        "small" => ["--profile", "invented-smallbench-14-60hz", "--seed", "7", "--parts", "12"],
         "no-amplifier" => ["--profile", "invented-smallbench-14-60hz", "--seed", "11", "--gain", "1"],
         _ => ["--profile", "classic-91-60hz", "--seed", "60", "--trouble"],
     };
@@ -87,6 +87,19 @@ public class ShippedBenchTests
         Assert.Contains(demo.Hands.Survey, step => step.Note == "slow");
         Assert.Contains(demo.Hands.Sweep, step => step.Note?.StartsWith("wrong", StringComparison.Ordinal) == true);
         Assert.Contains(demo.Hands.Sweep, step => step.Note?.StartsWith("repeated", StringComparison.Ordinal) == true);
+    }
+
+    [Fact]
+    public void The_demos_drawers_hold_200_parts_of_e12_values_within_their_tolerance_and_a_little_drift()
+    {
+        var parts = BenchFile.Read(BenchLocator.Bench("demo")).Parts;
+        Assert.Equal(200, parts.Count);
+        Assert.All(parts, part => Assert.InRange(
+            Math.Abs((part.Picofarads / part.NominalPicofarads) - 1), 0, (part.TolerancePercent / 100) + 0.025));
+        // IEC 60063, E12.
+        double[] steps = [10, 12, 15, 18, 22, 27, 33, 39, 47, 56, 68, 82];
+        Assert.All(parts, part => Assert.Contains(
+            Math.Round(part.NominalPicofarads / Math.Pow(10, Math.Floor(Math.Log10(part.NominalPicofarads)) - 1)), steps));
     }
 
     [Theory]
