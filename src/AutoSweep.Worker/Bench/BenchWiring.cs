@@ -33,6 +33,20 @@ public sealed record BenchWiring
     [Description("The fixture's calibration file, relative to this file.")]
     public string? Calibration { get; init; }
 
+    /// <summary>The capacitance meter's VISA resource name; none where values are typed.</summary>
+    [Description("The capacitance meter's VISA resource name; without one values are typed.")]
+    public string? CapacitanceMeter { get; init; }
+
+    /// <summary>The capacitance meter's driver.</summary>
+    /// <value>Default <c>scpi-lcr</c>, the baseline that most SCPI LCR meters follow.</value>
+    [Description("The capacitance meter's driver; scpi-lcr when left out.")]
+    public string CapacitanceMeterDriver { get; init; } = "scpi-lcr";
+
+    /// <summary>Picofarads of the capacitance meter's leads where the meter itself does not correct them, 0 to 10000.</summary>
+    [Description("Picofarads of the capacitance meter's leads where the meter itself does not correct them; 0 when left out.")]
+    [Range(0, 10000)]
+    public double CapacitanceMeterLeadsPicofarads { get; init; }
+
     /// <summary>Seconds to wait for the meter's AC detector after each change, 0 to 60, in place of the driver file's figure.</summary>
     [Description("Seconds to wait for the meter's AC detector after each change; the driver's figure when left out.")]
     [Range(0, 60)]

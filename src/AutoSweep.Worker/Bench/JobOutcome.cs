@@ -20,6 +20,9 @@ public sealed class JobOutcome
     /// <summary>Exit code of a demo whose results miss the simulated truth.</summary>
     public const int Missed = 12;
 
+    /// <summary>Exit code of a check that finds that a fixture's calibration no longer holds.</summary>
+    public const int CalibrationOff = 13;
+
     /// <summary>The exit code; the faults of <see cref="BenchFault"/> keep their own number.</summary>
     public int ExitCode { get; private set; } = StoppedByPerson;
 
@@ -31,6 +34,9 @@ public sealed class JobOutcome
 
     /// <summary>The plan is complete, but a result misses the simulated truth.</summary>
     public void MissedTruth() => ExitCode = Missed;
+
+    /// <summary>The check is done; the calibration no longer holds.</summary>
+    public void CalibrationIsOff() => ExitCode = CalibrationOff;
 
     /// <summary>The person stopped the work.</summary>
     public void Stopped() => ExitCode = StoppedByPerson;

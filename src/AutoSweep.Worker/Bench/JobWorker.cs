@@ -29,7 +29,7 @@ public sealed class JobWorker(
     private static readonly TimeSpan Heartbeat = TimeSpan.FromSeconds(10);
 
     private readonly ILogger _log = logs.CreateLogger<JobWorker>();
-    private readonly TimeProvider _clock = plan.ClockRate > 1 ? new AcceleratedTimeProvider(plan.ClockRate) : TimeProvider.System;
+    private readonly TimeProvider _clock = RatedInstruments.Clock(plan.ClockRate);
 
     /// <inheritdoc/>
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
@@ -60,7 +60,7 @@ public sealed class JobWorker(
     private async Task WorkAsync(CancellationToken cancellationToken)
     {
         var needsFixture = plan.Stages.Contains(JobStage.Sweep);
-        await using var bench = await ConnectedBench.OpenAsync(plan.Wiring, needsFixture, InstrumentOptions(), cancellationToken);
+        await using var bench = await ConnectedBench.OpenAsync(plan.Wiring, needsFixture, RatedInstruments.Options(plan.ClockRate, _clock, logs), cancellationToken);
         record.Append(bench.Describe());
         record.Appended += KeepFilesCurrent;
         if (plan.Stages.Count == 0)
@@ -141,23 +141,5 @@ public sealed class JobWorker(
             new ClipQuestions(record, board, signals),
             options,
             _clock);
-    }
-
-    // Where bench seconds fly, the wire still takes wall seconds: time-outs and the watchdog are stretched to match.
-    private InstrumentBenchOptions InstrumentOptions()
-    {
-        var options = new InstrumentBenchOptions { LoggerFactory = logs, Time = _clock };
-        return plan.ClockRate > 1
-            ? options with
-            {
-                Exchange = new()
-                {
-                    QueryTimeout = TimeSpan.FromSeconds(2 * plan.ClockRate),
-                    QuietTime = TimeSpan.FromSeconds(0.1 * plan.ClockRate),
-                    QuietLimit = TimeSpan.FromSeconds(2 * plan.ClockRate),
-                },
-                FixtureWatchdog = TimeSpan.FromSeconds(Math.Ceiling(plan.ClockRate)),
-            }
-            : options;
     }
 }

@@ -22,6 +22,7 @@ public static class ExitCodes
         ((int)BenchFault.JournalDamaged, "the journal has a damaged line in its middle"),
         ((int)BenchFault.FixtureFault, "the fixture did not do as told"),
         (JobOutcome.Missed, "demo: a result is further from the simulated truth than it may be"),
+        (JobOutcome.CalibrationOff, "fixture check: the calibration no longer holds"),
         ((int)BenchFault.StockInUse, "the stock ledger is held by other programs"),
         ((int)BenchFault.StockRefused, "the stock does not allow what was asked"),
         (JobOutcome.StoppedByPerson, "stopped by the person at the bench; go on with --resume"),

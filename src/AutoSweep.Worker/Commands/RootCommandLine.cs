@@ -28,5 +28,6 @@ public static class RootCommandLine
         SurveyCommand.Build(),
         SweepCommand.Build(),
         ServeCommand.Build(),
+        FixtureCommand.Build(),
     };
 }

@@ -62,9 +62,13 @@ public sealed class SimulatedBench : IAsyncDisposable
         "the job's result files and the bench file",
         "see the job folder; the results themselves are kept");
 
-    private sealed record ReadyLine(string Meter, string Fixture, string Calibration, string Generator, double AmplifierGain)
+    private sealed record ReadyLine(
+        string Meter, string Fixture, string CapacitanceMeter, string Calibration, string Generator, double AmplifierGain)
     {
-        public BenchWiring Wiring => new() { Meter = Meter, Fixture = Fixture, Calibration = Calibration, AmplifierGain = AmplifierGain };
+        public BenchWiring Wiring => new()
+        {
+            Meter = Meter, Fixture = Fixture, CapacitanceMeter = CapacitanceMeter, Calibration = Calibration, AmplifierGain = AmplifierGain,
+        };
 
         public static ReadyLine Parse(string line) => JsonSerializer.Deserialize<ReadyLine>(line, JsonSerializerOptions.Web)!;
     }

@@ -19,6 +19,10 @@ internal sealed class ServedBench : IAsyncDisposable
 
     public string Fixture => Text("fixture");
 
+    public string CapacitanceMeter => Text("capacitanceMeter");
+
+    public string Calibration => Text("calibration");
+
     /// <summary>The flags that the issue fixes for scripts, for this bench.</summary>
     public IEnumerable<string> Flags(string job) =>
     [

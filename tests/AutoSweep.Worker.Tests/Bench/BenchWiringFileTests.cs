@@ -18,6 +18,7 @@ public sealed class BenchWiringFileTests : IDisposable
         Assert.Equal("TCPIP::192.0.2.10::5025::SOCKET", wiring.Meter);
         Assert.Equal("scpi-dmm", wiring.MeterDriver);
         Assert.Equal(1, wiring.AmplifierGain);
+        Assert.Equal((null, "scpi-lcr", 0), (wiring.CapacitanceMeter, wiring.CapacitanceMeterDriver, wiring.CapacitanceMeterLeadsPicofarads));
         Assert.Null(wiring.Fixture);
         Assert.Null(wiring.SettleSeconds);
     }

@@ -1,0 +1,23 @@
+using AutoSweep.Instruments.Fixture;
+
+namespace AutoSweep.Worker.Tests.Support;
+
+/// <summary>A box that remembers what it was told to close.</summary>
+internal sealed class FakeRelayBox : IRelayBox
+{
+    public string Serial => "F-0007";
+
+    public int RelayCount => 3;
+
+    public List<uint> Closed { get; } = [];
+
+    public Task CloseExactlyAsync(RelaySet relays, CancellationToken cancellationToken)
+    {
+        Closed.Add(relays.Mask);
+        return Task.CompletedTask;
+    }
+
+    public Task<double?> ReadTemperatureAsync(CancellationToken cancellationToken) => Task.FromResult<double?>(22);
+
+    public ValueTask DisposeAsync() => ValueTask.CompletedTask;
+}
