@@ -22,18 +22,12 @@ public static class DemoCommand
             HelpName = "NAME",
             DefaultValueFactory = _ => "demo",
         };
-        var rate = new Option<double>("--clock-rate")
-        {
-            Description = "How many times faster than real the simulated bench runs.",
-            HelpName = "N",
-            DefaultValueFactory = _ => 60,
-        };
+        var rate = ClockRate();
         var seed = new Option<int?>("--seed")
         {
             Description = "Seed of the simulated bench's noise. Left out: the bench's own.",
             HelpName = "N",
         };
-        FlagRange.Require(rate, 1, 1000);
         var command = new Command(
             "demo",
             "Needs no hardware: surveys and sweeps an invented generator on a simulated bench, hands-free, and compares the result with the "
@@ -44,6 +38,18 @@ public static class DemoCommand
         command.SetAction((parsed, cancellationToken) => StageCommand.RunAsync(() => RunAsync(
             parsed.GetValue(job) ?? NewFolder(), parsed.GetValue(bench)!, parsed.GetValue(rate), parsed.GetValue(seed), cancellationToken)));
         return command;
+    }
+
+    private static Option<double> ClockRate()
+    {
+        var rate = new Option<double>("--clock-rate")
+        {
+            Description = "How many times faster than real the simulated bench runs.",
+            HelpName = "N",
+            DefaultValueFactory = _ => 60,
+        };
+        FlagRange.Require(rate, 1, 1000);
+        return rate;
     }
 
     private static string NewFolder() =>

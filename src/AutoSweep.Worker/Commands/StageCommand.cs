@@ -20,18 +20,7 @@ public static class StageCommand
     {
         var job = new JobFlags();
         var bench = new BenchFlags();
-        var handsFree = new Option<bool>("--hands-free")
-        {
-            Description = "Recognise the clipped output by its tone, in any order, without a key. "
-                + "Left out: asks for one output after the other.",
-        };
-        var rate = new Option<double>("--clock-rate")
-        {
-            Description = "For a simulated bench only: how many times faster than real its clock runs.",
-            HelpName = "N",
-            DefaultValueFactory = _ => 1,
-        };
-        FlagRange.Require(rate, 1, 1000);
+        var (handsFree, rate) = (HandsFree(), ClockRate());
         var command = new Command(name, help) { rate };
         if (stages.Length > 0)
             command.Add(handsFree);
@@ -48,6 +37,24 @@ public static class StageCommand
                 cancellationToken);
         }));
         return command;
+    }
+
+    private static Option<bool> HandsFree() => new("--hands-free")
+    {
+        Description = "Recognise the clipped output by its tone, in any order, without a key. "
+            + "Left out: asks for one output after the other.",
+    };
+
+    private static Option<double> ClockRate()
+    {
+        var rate = new Option<double>("--clock-rate")
+        {
+            Description = "For a simulated bench only: how many times faster than real its clock runs.",
+            HelpName = "N",
+            DefaultValueFactory = _ => 1,
+        };
+        FlagRange.Require(rate, 1, 1000);
+        return rate;
     }
 
     /// <summary>Runs work and tells a fault as found, expected, what to do.</summary>
