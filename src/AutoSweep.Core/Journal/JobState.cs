@@ -16,6 +16,12 @@ public sealed record JobState
     /// <summary>The generator on the bench; none before <see cref="JobOpened"/>.</summary>
     public GeneratorProfile? Profile { get; private init; }
 
+    /// <summary>When the job was opened; with the generator's name it tells this job from every other, wherever its folder goes.</summary>
+    public DateTimeOffset? OpenedAt { get; private init; }
+
+    /// <summary>The latest match of parts to outputs; none before the first.</summary>
+    public PartsMatched? Matched { get; private init; }
+
     /// <summary>The bench that took the latest readings.</summary>
     public BenchConnected? Bench { get; private init; }
 
@@ -61,7 +67,8 @@ public sealed record JobState
     {
         var next = entry.Event switch
         {
-            JobOpened opened => this with { Profile = opened.Profile },
+            JobOpened opened => this with { Profile = opened.Profile, OpenedAt = entry.At },
+            PartsMatched matched => this with { Matched = matched },
             BenchConnected bench => this with { Bench = bench, InHand = null },
             StageStarted started => Start(started),
             StageEnded ended => this with { Ended = Ended.Add(ended.Stage), InHand = null },

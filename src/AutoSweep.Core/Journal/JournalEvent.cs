@@ -20,4 +20,5 @@ namespace AutoSweep.Core.Journal;
 [JsonDerivedType(typeof(EntryWithdrawn), "entryWithdrawn")]
 [JsonDerivedType(typeof(LinesSetAside), "linesSetAside")]
 [JsonDerivedType(typeof(StageEnded), "stageEnded")]
+[JsonDerivedType(typeof(PartsMatched), "partsMatched")]
 public abstract record JournalEvent;

@@ -27,6 +27,8 @@ public static class RootCommandLine
         DemoCommand.Build(),
         SurveyCommand.Build(),
         SweepCommand.Build(),
+        StockCommand.Build(),
+        MatchCommand.Build(),
         ServeCommand.Build(),
         FixtureCommand.Build(),
     };

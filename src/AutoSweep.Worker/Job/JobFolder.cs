@@ -24,6 +24,9 @@ public sealed class JobFolder : IDisposable
     /// <summary>All results as JSON, folded from the journal.</summary>
     public string Results => System.IO.Path.Combine(Path, "results.json");
 
+    /// <summary>The picking list of the latest match, without the ending: there is a CSV and a JSON file of it.</summary>
+    public string PickingList => System.IO.Path.Combine(Path, "picking-list");
+
     /// <summary>The rolling log's name pattern.</summary>
     public string Log => System.IO.Path.Combine(Path, "log", "autosweep-.log");
 

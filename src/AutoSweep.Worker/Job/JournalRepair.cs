@@ -1,13 +1,15 @@
-using System.Globalization;
-using System.Text;
 using AutoSweep.Core;
 using AutoSweep.Core.Journal;
 
 namespace AutoSweep.Worker.Job;
 
-/// <summary>Sets damaged lines of a journal aside, when the person at the bench has said so, and never loses a byte.</summary>
+/// <summary>Sets damaged lines of a journal aside, when the person at the bench has said so.</summary>
 public static class JournalRepair
 {
+    private static readonly LineRepair<JournalEntry> Repair = new(
+        (entry, sequence, renumbered) => new(sequence, entry.At, Renumber(entry.Event, renumbered)),
+        (sequence, at, copy, lines) => new(sequence, at, new LinesSetAside(copy, lines)));
+
     /// <summary>Keeps the journal as it was under another name and puts one with only the trusted lines in its place.</summary>
     /// <returns>The journal as it is now.</returns>
     /// <exception cref="BenchFaultException">Not <paramref name="allowed"/>: names each damaged line and how to go on.</exception>
@@ -15,32 +17,17 @@ public static class JournalRepair
     {
         if (!allowed)
             throw Refusal(path, damaged);
-        var copy = $"{path}.damaged-{clock.GetUtcNow().ToString("yyyyMMdd-HHmmss", CultureInfo.InvariantCulture)}";
-        File.Copy(path, copy);
-        var whole = new StringBuilder();
-        var sequence = 0L;
-        Dictionary<long, long> renumbered = [];
-        foreach (var entry in damaged.Entries)
-        {
-            renumbered[entry.Sequence] = ++sequence;
-            whole.Append(JournalLine.Write(new(sequence, entry.At, Renumber(entry.Event, renumbered)))).Append('\n');
-        }
-
-        var note = new LinesSetAside(Path.GetFileName(copy), [.. damaged.Damaged.Select(line => line.Line)]);
-        whole.Append(JournalLine.Write(new(++sequence, clock.GetUtcNow(), note))).Append('\n');
-        var fresh = path + ".new";
-        File.WriteAllText(fresh, whole.ToString());
-        File.Move(fresh, path, overwrite: true);
+        Repair.SetAside(path, damaged, clock);
         return JournalFile.Read(path);
     }
 
     // An undo names the entry that it takes back; one that named a damaged line has nothing left to take back.
-    private static JournalEvent Renumber(JournalEvent what, Dictionary<long, long> renumbered) =>
+    private static JournalEvent Renumber(JournalEvent what, IReadOnlyDictionary<long, long> renumbered) =>
         what is EntryWithdrawn withdrawn ? new EntryWithdrawn(renumbered.GetValueOrDefault(withdrawn.Sequence)) : what;
 
     private static BenchFaultException Refusal(string path, JournalText damaged) => new(
         BenchFault.JournalDamaged,
-        $"{path}, " + string.Join("; ", damaged.Damaged.Select(line => $"line {line.Line}: {line.Trouble}")),
+        Repair.Describe(path, damaged),
         $"a whole journal ({damaged.Entries.Count} other lines are sound)",
         "put a backup copy of the journal in its place, or go on with --set-aside-damage: the file is kept as it is under another name, "
         + "the sound lines go on to count, and an output whose result stood on a damaged line is measured again");

@@ -22,6 +22,14 @@ public static class ResultFiles
         Replace(folder.Results, JsonSerializer.Serialize(JobResults.From(state), Json) + "\n");
     }
 
+    /// <summary>Writes the picking list of a match.</summary>
+    /// <exception cref="BenchFaultException">The folder cannot be written.</exception>
+    public static void Write(JobFolder folder, PickingList list)
+    {
+        Replace(folder.PickingList + ".csv", PickingListCsv.Text(list));
+        Replace(folder.PickingList + ".json", JsonSerializer.Serialize(list, Json) + "\n");
+    }
+
     private static void Replace(string path, string text)
     {
         try

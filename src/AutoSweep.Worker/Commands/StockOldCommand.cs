@@ -1,0 +1,69 @@
+using System.CommandLine;
+using System.Globalization;
+using AutoSweep.Core.Quantities;
+using AutoSweep.Core.Stock;
+using AutoSweep.Worker.Job;
+using AutoSweep.Worker.Stock;
+using AutoSweep.Worker.Terminal;
+using Spectre.Console;
+
+namespace AutoSweep.Worker.Commands;
+
+/// <summary><c>autosweep stock old</c>: the capacitors that were taken off, and how far they had drifted.</summary>
+public static class StockOldCommand
+{
+    /// <summary>The command.</summary>
+    public static Command Build()
+    {
+        var job = new Option<string>("--job") { Description = "The job's folder.", HelpName = "DIR", Required = true };
+        var output = new Option<int?>("--output") { Description = "The output from which it was taken. Left out: lists those that are logged.", HelpName = "N" };
+        var measured = new Option<Capacitance?>("--measured") { Description = "What it measured. Left out: it does not measure as a capacitor any more.", HelpName = "VALUE", CustomParser = CapacitanceOption.Parse };
+        var nominal = new Option<Capacitance?>("--nominal") { Description = "Its printed value.", HelpName = "VALUE", CustomParser = CapacitanceOption.Parse };
+        var note = new Option<string?>("--note") { Description = "What was odd about it.", HelpName = "TEXT" };
+        var command = StockCommand.Build("old", "Logs an old capacitor that was taken off, or lists how far the old set had drifted.", async (parsed, ledger, cancellationToken) =>
+        {
+            var name = JobName(parsed.GetValue(job)!);
+            if (parsed.GetValue(output) is not { } number)
+            {
+                Show(PlainWidth.Console(), ledger.Read(), name);
+                return;
+            }
+
+            AnsiConsole.WriteLine(Cautions.OldCapacitors);
+            var value = parsed.GetValue(measured) is { } picofarads ? new PartMeasurement(picofarads.Picofarads, 0, TimeProvider.System.GetUtcNow()) : null;
+            await StockCommand.AppendAsync(
+                ledger, _ => new OldCapacitorRemoved(name, number, value, parsed.GetValue(nominal)?.Picofarads, parsed.GetValue(note)),
+                _ => $"The old capacitor of output {number} is logged.", cancellationToken);
+        });
+        foreach (var option in new Option[] { job, output, measured, nominal, note })
+            command.Add(option);
+        return command;
+    }
+
+    // Read without the job's lock: logging an old part must not stop a running sweep.
+    private static string JobName(string folder)
+    {
+        var entries = JournalFile.Read(Path.Combine(folder, "journal.jsonl")).Entries;
+        var state = entries.Aggregate(Core.Journal.JobState.Empty, (known, entry) => known.Apply(entry));
+        return state.Profile is null
+            ? throw new Core.BenchFaultException(Core.BenchFault.BadFile, $"no job in {folder}", "a job folder", "name another with --job")
+            : StockJob.NameOf(state);
+    }
+
+    private static void Show(IAnsiConsole console, StockState state, string job)
+    {
+        var table = new Table().AddColumns("output", "measured", "nominal", "drift", "note");
+        foreach (var old in state.OldCapacitors.Values.Where(old => old.Job == job).OrderBy(old => old.Output))
+        {
+            table.AddRow(
+                old.Output.ToString(CultureInfo.InvariantCulture), old.Measured is { } measured ? new Capacitance(measured.Picofarads).ToString() : "none",
+                old.NominalPicofarads is { } nominal ? new Capacitance(nominal).ToString() : "", Drift(old), (old.Note ?? "").EscapeMarkup());
+        }
+
+        console.Write(table);
+    }
+
+    private static string Drift(OldCapacitorRemoved old) => old is { Measured: { } measured, NominalPicofarads: { } nominal }
+        ? (100.0 * (measured.Picofarads - nominal) / nominal).ToString("+0.0;-0.0", CultureInfo.InvariantCulture) + " %"
+        : "";
+}

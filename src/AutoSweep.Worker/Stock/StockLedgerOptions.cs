@@ -1,0 +1,13 @@
+namespace AutoSweep.Worker.Stock;
+
+/// <summary>How benches wait for each other at one ledger.</summary>
+public sealed record StockLedgerOptions
+{
+    /// <summary>How long to wait for the others before saying so.</summary>
+    /// <value>20 seconds: a transaction holds the lock for some 10 ms (measured, docs/stock.md), so that this is a stopped program, not a busy shop.</value>
+    public TimeSpan Patience { get; init; } = TimeSpan.FromSeconds(20);
+
+    /// <summary>How long to wait before the lock is tried again.</summary>
+    /// <value>15 ms: about the time of one transaction. The system has no call that waits for a lock and can be cancelled.</value>
+    public TimeSpan RetryAfter { get; init; } = TimeSpan.FromMilliseconds(15);
+}
