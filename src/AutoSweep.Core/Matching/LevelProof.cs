@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+
 namespace AutoSweep.Core.Matching;
 
 /// <summary>What was reached at one level of cost, and what is proven to be out of reach.</summary>
@@ -6,8 +8,10 @@ namespace AutoSweep.Core.Matching;
 public sealed record LevelProof(long Value, long Bound)
 {
     /// <summary>Whether nothing better exists.</summary>
+    [JsonIgnore]
     public bool IsProven => Value <= Bound;
 
     /// <summary>How far from the best the value can be at most, as a share of the value; 0 when proven.</summary>
+    [JsonIgnore]
     public double Gap => IsProven ? 0 : (Value - Bound) / (double)Math.Max(1, Math.Abs(Value));
 }

@@ -65,7 +65,7 @@ public sealed record StockState
         {
             Sequence = entry.Sequence,
             Entries = Entries.Add(entry),
-            LargestNumber = Math.Max(LargestNumber, entry.Event is PartsTakenIn taken ? taken.Parts.Max(part => NumberOf(part.Id)) : 0),
+            LargestNumber = Math.Max(LargestNumber, entry.Event is PartsTakenIn taken ? taken.Parts.Select(part => NumberOf(part.Id)).DefaultIfEmpty().Max() : 0),
         };
     }
 

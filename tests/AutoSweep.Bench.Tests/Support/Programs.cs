@@ -13,6 +13,9 @@ internal static class Programs
 
     public static string Simulator { get; } = Path.Combine(WorkerFolder, "sim", "autosweep-sim.dll");
 
+    /// <summary>Reserves and releases parts at a ledger until it is killed.</summary>
+    public static string Reserving { get; } = Path.GetFullPath(Path.Combine(AppContext.BaseDirectory, "..", "..", "AutoSweep.Reserving", Configuration, "AutoSweep.Reserving.dll"));
+
     public static Process Start(string program, params IEnumerable<string> arguments) => Launch(DotnetHost, ["exec", program, .. arguments]);
 
     /// <summary>Starts a shell line in which "$@" is the program with its arguments: for limits that a shell can set.</summary>

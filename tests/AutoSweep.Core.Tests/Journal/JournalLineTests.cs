@@ -18,7 +18,8 @@ public sealed class JournalLineTests
         new ClipQuestioned(JobStage.Sweep, ClipQuestion.AlreadyDone, 49, 523.1),
         new EntryWithdrawn(7),
         new LinesSetAside("journal.jsonl.damaged", [4]),
-        new StageEnded(JobStage.Survey));
+        new StageEnded(JobStage.Survey),
+        Some.Matched);
 
     [Theory]
     [MemberData(nameof(Events))]

@@ -21,6 +21,19 @@ internal static class Some
         Readings = 6,
     };
 
+    public static PartsMatched Matched { get; } = new()
+    {
+        Ledger = "/shop/stock.jsonl",
+        LedgerSequence = 12,
+        Outputs = [new(49, 254_393, ["P00012", "P00031"], 254_401, 0.00125), new(50, 241_000, [], 0, null)],
+        LossLimitDecibels = 0.05,
+        Outside = new(1, 1),
+        PartsUsed = new(2, 2),
+        Moved = new(0, 0),
+        TotalLoss = new(12_500, 12_500),
+        Seed = 1,
+    };
+
     public static LevelRead Read(int output, long picofarads) => new()
     {
         Stage = JobStage.Sweep,
