@@ -14,6 +14,9 @@ if (chosen is null)
     return 2;
 }
 
+// A table needs room where the console is no terminal.
+if (!AnsiConsole.Profile.Out.IsTerminal)
+    AnsiConsole.Profile.Width = 140;
 var figures = chosen.Run(AnsiConsole.Console);
 foreach (var figure in figures)
     Console.WriteLine(figure);

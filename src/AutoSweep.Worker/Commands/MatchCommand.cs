@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Globalization;
+using AutoSweep.Core;
 using AutoSweep.Core.Matching;
 using AutoSweep.Worker.Bench;
 using AutoSweep.Worker.Job;
@@ -52,6 +53,8 @@ public static class MatchCommand
 
     private static async Task<JobOutcome> RunAsync(string folder, StockLedger ledger, MatchWishes wishes, MatchOptions options, CancellationToken cancellationToken)
     {
+        if (!Directory.Exists(folder))
+            throw new BenchFaultException(BenchFault.BadFile, $"no folder {Path.GetFullPath(folder)}", "the folder of a swept job", "name another with --job");
         using var record = JobRecord.Resume(JobFolder.Open(folder), setAsideDamage: false, TimeProvider.System);
         var result = await new JobMatch(record, ledger, TimeProvider.System).MatchAsync(wishes, options, cancellationToken);
         var list = PickingList.From(result);

@@ -10,7 +10,7 @@ public static class StockAddCommand
     /// <summary>The command.</summary>
     public static Command Build()
     {
-        var value = new Argument<Capacitance?>("VALUE") { Description = $"The measured value: {CapacitanceText.Syntax}.", CustomParser = CapacitanceOption.Parse };
+        var value = new Argument<Capacitance?>("VALUE") { Description = $"The measured value: {CapacitanceText.Syntax}.", CustomParser = CapacitanceOption.Parse, Arity = ArgumentArity.ExactlyOne };
         var id = new Option<string?>("--id") { Description = "The part's id. Left out: the next free one.", HelpName = "ID" };
         var uncertainty = new Option<Capacitance?>("--uncertainty") { Description = "Standard uncertainty of the value. Left out: none.", HelpName = "VALUE", CustomParser = CapacitanceOption.Parse };
         var dissipation = new Option<double?>("--dissipation") { Description = "Dissipation factor, a plain ratio such as 0.0004.", HelpName = "D" };

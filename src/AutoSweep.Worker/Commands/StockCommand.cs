@@ -2,6 +2,7 @@ using System.CommandLine;
 using AutoSweep.Core.Stock;
 using AutoSweep.Worker.Bench;
 using AutoSweep.Worker.Stock;
+using AutoSweep.Worker.Terminal;
 using Spectre.Console;
 
 namespace AutoSweep.Worker.Commands;
@@ -48,6 +49,7 @@ public static class StockCommand
     public static async Task AppendAsync(StockLedger ledger, Func<StockState, StockEvent?> decide, Func<LedgerAnswer, string> told, CancellationToken cancellationToken)
     {
         var answer = (await ledger.AppendAsync(decide, cancellationToken)).OrFault();
-        AnsiConsole.WriteLine(told(answer) + $" Entry {answer.Entry?.Sequence} of {ledger.Path}; take it back with: autosweep stock undo {answer.Entry?.Sequence}");
+        var back = answer.Entry is { Event: not LedgerEntryWithdrawn } entry ? $" Entry {entry.Sequence} of {ledger.Path}; autosweep stock undo {entry.Sequence} takes it back." : "";
+        PlainWidth.Console().WriteLine(told(answer) + back);
     }
 }

@@ -10,7 +10,10 @@ internal sealed class MatchingBenchmark(TimeProvider time) : IBenchmark
 {
     private const int Seed = 27_182;
 
-    private static readonly (string Name, int Outputs, int Parts)[] Sizes = [("43x300", 43, 300), ("86x2000", 86, 2000)];
+    private const int Shops = 5;
+
+    // The last has hardly enough parts: there the hands' way starves the last outputs.
+    private static readonly (string Name, int Outputs, int Parts)[] Sizes = [("43x300", 43, 300), ("86x2000", 86, 2000), ("43x100", 43, 100)];
 
     public string Name => "matching";
 
@@ -18,20 +21,21 @@ internal sealed class MatchingBenchmark(TimeProvider time) : IBenchmark
 
     public IReadOnlyList<Figure> Run(IAnsiConsole console)
     {
-        MatchRun[] runs = [.. Sizes.Select(size => MatchRun.Of(size.Name, size.Outputs, size.Parts, Seed, time))];
+        MatchRun[] runs = [.. Sizes.SelectMany(size => Enumerable.Range(0, Shops).Select(shop => MatchRun.Of(size.Name, size.Outputs, size.Parts, Seed + shop, time)))];
         var gap = AssignmentRun.All(time);
         var megabytes = Process.GetCurrentProcess().PeakWorkingSet64 / 1048576.0;
         console.Write(MatchingTables.Matches(runs));
         console.Write(MatchingTables.Assignments(gap));
-        return [.. runs.SelectMany(Figures), .. Figures(gap), new("matching.peak_memory_mebibytes", megabytes, 1024)];
+        return [.. runs.GroupBy(run => run.Name).SelectMany(size => Figures(size.Key, [.. size])), .. Figures(gap), new("matching.peak_memory_mebibytes", megabytes, 1024)];
     }
 
-    private static IEnumerable<Figure> Figures(MatchRun run) =>
+    // The worst of the shops for gap and time; sums over the shops beside what hands come to. An output without parts saves none: it counts as two.
+    private static IEnumerable<Figure> Figures(string name, IReadOnlyList<MatchRun> runs) =>
     [
-        new($"matching.{run.Name}.gap_percent", 100 * run.Gap, 1),
-        new($"matching.{run.Name}.seconds", run.Seconds, 10),
-        new($"matching.{run.Name}.outside", run.Ours.Outside.Value, run.Hands.Outside),
-        new($"matching.{run.Name}.parts_used", run.Ours.PartsUsed.Value, run.Hands.PartsUsed + (2 * Math.Max(0, run.Hands.Outside - run.Ours.Outside.Value))),
+        new($"matching.{name}.gap_percent", runs.Max(run => 100 * run.Gap), 1),
+        new($"matching.{name}.seconds", runs.Max(run => run.Seconds), 10),
+        new($"matching.{name}.outside", runs.Sum(run => run.Ours.Outside.Value), runs.Sum(run => run.Hands.Outside)),
+        new($"matching.{name}.parts_used", runs.Sum(run => run.Ours.PartsUsed.Value + (2 * run.Ours.Outside.Value)), runs.Sum(run => run.Hands.PartsUsed + (2 * run.Hands.Outside))),
     ];
 
     private static IEnumerable<Figure> Figures(IReadOnlyList<AssignmentRun> runs) =>
