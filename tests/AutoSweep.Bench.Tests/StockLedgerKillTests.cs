@@ -7,7 +7,8 @@ using Xunit.Abstractions;
 
 namespace AutoSweep.Bench.Tests;
 
-/// <summary>Eight programs at one ledger, killed at random instants: no part is ever reserved twice, nothing acknowledged is lost.</summary>
+/// <summary>Eight programs at one ledger, killed at random instants: no part is ever reserved twice, nothing acknowledged is
+/// lost.</summary>
 public sealed class StockLedgerKillTests(ITestOutputHelper output)
 {
     private const int Benches = 8;
@@ -20,19 +21,23 @@ public sealed class StockLedgerKillTests(ITestOutputHelper output)
         using var folder = new TemporaryFolder();
         var ledger = new StockLedger(Path.Combine(folder.Path, "stock.jsonl"), TimeProvider.System);
         var now = TimeProvider.System.GetUtcNow();
-        await ledger.AppendAsync(new PartsTakenIn([.. Enumerable.Range(1, Parts).Select(number => new Part { Id = $"P{number:00}", Measured = new(100_000, 0, now) })]), CancellationToken.None);
+        await ledger.AppendAsync(new PartsTakenIn([.. Enumerable.Range(1, Parts)
+            .Select(number => new Part { Id = $"P{number:00}", Measured = new(100_000, 0, now) })]), CancellationToken.None);
 
         var printed = await KillAsync(ledger.Path, new Random(20261125));
 
-        var acknowledged = printed.SelectMany(one => one.Lines.Select(line => (one.Job, Words: line.Split(' ')))).Where(one => one.Words.Length == 3).ToList();
+        var acknowledged = printed.SelectMany(one => one.Lines.Select(line => (one.Job, Words: line.Split(' '))))
+            .Where(one => one.Words.Length == 3).ToList();
         var entries = new StockLedger(ledger.Path, TimeProvider.System).Read().Entries;
-        output.WriteLine($"{entries.Count} entries, {acknowledged.Count} acknowledged, {printed.Sum(one => one.Lines.Count(line => line == "refused"))} refused, {Kills} kills");
+        var refused = printed.Sum(one => one.Lines.Count(line => line == "refused"));
+        output.WriteLine($"{entries.Count} entries, {acknowledged.Count} acknowledged, {refused} refused, {Kills} kills");
         AssertNoPartIsHeldTwice(entries);
-        Assert.All(acknowledged, one => Assert.Equal($"{one.Job} {string.Join(' ', one.Words)}", Told(entries[int.Parse(one.Words[1], CultureInfo.InvariantCulture) - 1])));
+        Assert.All(acknowledged, one => Assert.Equal($"{one.Job} {string.Join(' ', one.Words)}",
+            Told(entries[int.Parse(one.Words[1], CultureInfo.InvariantCulture) - 1])));
         // Otherwise the test has shown nothing.
         Assert.InRange(acknowledged.Count, 200, int.MaxValue);
         Assert.InRange(acknowledged.Select(one => one.Job).Distinct().Count(), Benches, Benches);
-        Assert.Contains("refused", printed.SelectMany(one => one.Lines));
+        Assert.True(refused > 0);
     }
 
     private static async Task<List<(string Job, string[] Lines)>> KillAsync(string ledger, Random random)
@@ -98,7 +103,8 @@ public sealed class StockLedgerKillTests(ITestOutputHelper output)
         foreach (var entry in entries)
         {
             if (entry.Event is PartsReserved reserved)
-                Assert.True(holders.TryAdd(reserved.Reservations[0].Part, reserved.Job) || holders[reserved.Reservations[0].Part] == reserved.Job, $"entry {entry.Sequence}");
+                Assert.True(holders.TryAdd(reserved.Reservations[0].Part, reserved.Job)
+                    || holders[reserved.Reservations[0].Part] == reserved.Job, $"entry {entry.Sequence}");
             if (entry.Event is PartsReleased released)
                 Assert.True(holders.Remove(released.Parts[0], out var holder) && holder == released.Job, $"entry {entry.Sequence}");
         }

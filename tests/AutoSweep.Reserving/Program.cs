@@ -2,7 +2,8 @@ using System.Globalization;
 using AutoSweep.Core.Stock;
 using AutoSweep.Worker.Stock;
 
-// Arguments: the ledger, the job, a seed. Prints "kind sequence part" for every event that the ledger acknowledged, "refused" for every refusal.
+// Arguments: the ledger, the job, a seed. Prints "kind sequence part" for every event that the ledger acknowledged, "refused" for every
+// refusal.
 var ledger = new StockLedger(args[0], TimeProvider.System);
 var job = args[1];
 var random = new Random(int.Parse(args[2], CultureInfo.InvariantCulture));
@@ -16,7 +17,8 @@ while (true)
         ? new PartsReserved(job, [new(available[random.Next(available.Count)].Id, random.Next(1, 92))])
         : new PartsReleased(job, [held.Count > 0 ? held[random.Next(held.Count)].Id : "none"]);
     var answer = await ledger.AppendAsync(what, CancellationToken.None);
-    Console.WriteLine(answer.Entry is { } entry
-        ? string.Create(CultureInfo.InvariantCulture, $"{(what is PartsReserved ? "reserved" : "released")} {entry.Sequence} {(what is PartsReserved taken ? taken.Reservations[0].Part : ((PartsReleased)what).Parts[0])}")
+    var (word, part) = what is PartsReserved taken ? ("reserved", taken.Reservations[0].Part)
+        : ("released", ((PartsReleased)what).Parts[0]);
+    Console.WriteLine(answer.Entry is { } entry ? string.Create(CultureInfo.InvariantCulture, $"{word} {entry.Sequence} {part}")
         : "refused");
 }

@@ -8,7 +8,8 @@ using System.Text.Json.Serialization;
 namespace AutoSweep.Core.Journal;
 
 /// <summary>The text form of an entry: one JSON object on one line that ends in the CRC-32 of all that stands before it.</summary>
-/// <remarks>CRC-32 as in ISO/IEC/IEEE 8802-3 (and ISO 3309), lower-case hexadecimal, over the UTF-8 bytes of the object without the checksum.</remarks>
+/// <remarks>CRC-32 as in ISO/IEC/IEEE 8802-3 (and ISO 3309), lower-case hexadecimal, over the UTF-8 bytes of the object without the
+/// checksum.</remarks>
 public static class ChecksummedLine
 {
     private const string ChecksumField = ",\"crc\":\"";
@@ -71,5 +72,6 @@ public static class ChecksummedLine
         return false;
     }
 
-    private static string Checksum(string body) => Crc32.HashToUInt32(Encoding.UTF8.GetBytes(body)).ToString("x8", CultureInfo.InvariantCulture);
+    private static string Checksum(string body) => Crc32.HashToUInt32(Encoding.UTF8.GetBytes(body))
+        .ToString("x8", CultureInfo.InvariantCulture);
 }

@@ -22,7 +22,8 @@ public static class ChecksummedLines
             var end = bytes.IndexOf((byte)'\n');
             var isLast = end < 0 || end == bytes.Length - 1;
             var line = System.Text.Encoding.UTF8.GetString(end < 0 ? bytes : bytes[..end]);
-            var trusted = ChecksummedLine.TryRead<TEntry>(line, out var entry, out var trouble) && Follows(entries.Count == 0 ? after : entries[^1].Sequence, entry!, damaged.Count > 0, ref trouble);
+            var trusted = ChecksummedLine.TryRead<TEntry>(line, out var entry, out var trouble)
+                && Follows(entries.Count == 0 ? after : entries[^1].Sequence, entry!, damaged.Count > 0, ref trouble);
             if (end < 0 || (isLast && !trusted))
             {
                 torn = true;

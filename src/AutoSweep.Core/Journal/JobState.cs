@@ -26,19 +26,22 @@ public sealed record JobState
     public BenchConnected? Bench { get; private init; }
 
     /// <summary>The outputs planned for each stage that has begun.</summary>
-    public ImmutableDictionary<JobStage, IReadOnlyList<int>> Planned { get; private init; } = ImmutableDictionary<JobStage, IReadOnlyList<int>>.Empty;
+    public ImmutableDictionary<JobStage, IReadOnlyList<int>> Planned { get; private init; } = ImmutableDictionary<JobStage,
+        IReadOnlyList<int>>.Empty;
 
     /// <summary>The stages that have covered every planned output.</summary>
     public ImmutableHashSet<JobStage> Ended { get; private init; } = [];
 
     /// <summary>The latest survey of each output, by number.</summary>
-    public ImmutableSortedDictionary<int, OutputSurveyed> Surveyed { get; private init; } = ImmutableSortedDictionary<int, OutputSurveyed>.Empty;
+    public ImmutableSortedDictionary<int, OutputSurveyed> Surveyed { get; private init; } = ImmutableSortedDictionary<int,
+        OutputSurveyed>.Empty;
 
     /// <summary>The latest sweep of each output, by number.</summary>
     public ImmutableSortedDictionary<int, OutputSwept> Swept { get; private init; } = ImmutableSortedDictionary<int, OutputSwept>.Empty;
 
     /// <summary>The readings behind each output's latest sweep, by number; those of a broken-off try are not among them.</summary>
-    public ImmutableDictionary<int, ImmutableList<LevelRead>> SweepReadings { get; private init; } = ImmutableDictionary<int, ImmutableList<LevelRead>>.Empty;
+    public ImmutableDictionary<int, ImmutableList<LevelRead>> SweepReadings { get; private init; } = ImmutableDictionary<int,
+        ImmutableList<LevelRead>>.Empty;
 
     /// <summary>The output at the clips and what was read of it so far; none between outputs.</summary>
     public OutputInHand? InHand { get; private init; }
@@ -128,14 +131,17 @@ public sealed record JobState
     // Undo brings the result before it back, where there was one.
     private JobState Withdraw(long sequence) => Results.GetValueOrDefault(sequence) switch
     {
-        OutputSurveyed taken => this with { Surveyed = Replace(Surveyed, taken.Output, Before<OutputSurveyed>(sequence, one => one.Output == taken.Output)), Ended = Ended.Remove(JobStage.Survey) },
-        OutputSwept taken => this with { Swept = Replace(Swept, taken.Output, Before<OutputSwept>(sequence, one => one.Output == taken.Output)), Ended = Ended.Remove(JobStage.Sweep) },
+        OutputSurveyed taken => this with { Surveyed = Replace(Surveyed, taken.Output,
+            Before<OutputSurveyed>(sequence, one => one.Output == taken.Output)), Ended = Ended.Remove(JobStage.Survey) },
+        OutputSwept taken => this with { Swept = Replace(Swept, taken.Output,
+            Before<OutputSwept>(sequence, one => one.Output == taken.Output)), Ended = Ended.Remove(JobStage.Sweep) },
         _ => this,
     };
 
     private T? Before<T>(long sequence, Func<T, bool> isSame)
         where T : JournalEvent =>
-        Results.Where(result => result.Key != sequence && result.Value is T one && isSame(one)).OrderBy(result => result.Key).Select(result => (T)result.Value).LastOrDefault();
+        Results.Where(result => result.Key != sequence && result.Value is T one && isSame(one)).OrderBy(result => result.Key)
+            .Select(result => (T)result.Value).LastOrDefault();
 
     private static ImmutableSortedDictionary<int, T> Replace<T>(ImmutableSortedDictionary<int, T> known, int output, T? earlier) =>
         earlier is null ? known.Remove(output) : known.SetItem(output, earlier);

@@ -12,5 +12,6 @@ public static class JournalLine
     public static string Write(JournalEntry entry) => ChecksummedLine.Write(entry);
 
     /// <inheritdoc cref="ChecksummedLine.TryRead"/>
-    public static bool TryRead(string line, out JournalEntry? entry, out string trouble) => ChecksummedLine.TryRead(line, out entry, out trouble);
+    public static bool TryRead(string line, out JournalEntry? entry, out string trouble) =>
+        ChecksummedLine.TryRead(line, out entry, out trouble);
 }

@@ -6,4 +6,5 @@ namespace AutoSweep.Core.Journal;
 /// <param name="Parts">The ids of its parts; empty where the stock does not suffice.</param>
 /// <param name="SumPicofarads">What they add up to in picofarads.</param>
 /// <param name="LossDecibels">The expected loss in decibels; none without parts.</param>
-public sealed record OutputMatched(int Output, long WantedPicofarads, IReadOnlyList<string> Parts, long SumPicofarads, double? LossDecibels = null);
+public sealed record OutputMatched(int Output, long WantedPicofarads, IReadOnlyList<string> Parts, long SumPicofarads,
+    double? LossDecibels = null);

@@ -2,7 +2,8 @@ using AutoSweep.Core.Stock;
 
 namespace AutoSweep.Core.Matching;
 
-/// <summary>Finds what to buy: the fewest E24 and E96 values that cure the outputs left outside, with the parts that a match left over.</summary>
+/// <summary>Finds what to buy: the fewest E24 and E96 values that cure the outputs left outside, with the parts that a match left
+/// over.</summary>
 /// <remarks>
 /// E24 values are taken at 5 % and E96 values at 1 %, the tolerances that IEC 60063 ties to them. A piece is taken to lie anywhere in its
 /// tolerance with equal chance (an assumption: makers sort). It fits where the output's loss stays within the limit.
@@ -26,32 +27,39 @@ public sealed class BuyingAdvisor(MatchOptions options)
         var curable = ways.Select(way => way.Output).ToHashSet();
         var chosen = new BuyingModel(ways, options.Seed).Choose();
         var lines = chosen.GroupBy(way => (way.Series, way.NominalPicofarads)).Select(line => new BuyingLine(
-            line.Key.Series.Name, line.Key.NominalPicofarads, line.Key.Series.ToleranceLetter, line.Sum(way => way.Pieces), [.. line.Select(way => way.Output).Order()],
+            line.Key.Series.Name, line.Key.NominalPicofarads, line.Key.Series.ToleranceLetter, line.Sum(way => way.Pieces),
+                [.. line.Select(way => way.Output).Order()],
             line.All(way => way.Chance >= 1)));
-        return new([.. lines.OrderBy(line => line.NominalPicofarads)], [.. outside.Select(target => target.Output).Where(output => !curable.Contains(output)).Order()]);
+        return new([.. lines.OrderBy(line => line.NominalPicofarads)],
+            [.. outside.Select(target => target.Output).Where(output => !curable.Contains(output)).Order()]);
     }
 
     private IEnumerable<BuyingOption> Options(MatchTarget target, IReadOnlyList<Part> left)
     {
-        IEnumerable<Part?> beside = options.MostParts > 1 ? [null, .. left.Where(part => target.RequiredVolts <= 0 || part.RatedVolts >= target.RequiredVolts)] : [null];
+        IEnumerable<Part?> beside = options.MostParts > 1 ? [null, .. left.Where(part => target.RequiredVolts <= 0
+            || part.RatedVolts >= target.RequiredVolts)] : [null];
         return beside.SelectMany(part => Options(target, part))
             .Where(option => option.IsReasonable)
             .GroupBy(option => (option.Series, option.NominalPicofarads))
-            .SelectMany(same => same.OrderByDescending(option => option.Chance).ThenBy(option => option.Beside, StringComparer.Ordinal).Take(PartsBeside));
+            .SelectMany(same => same.OrderByDescending(option => option.Chance).ThenBy(option => option.Beside, StringComparer.Ordinal)
+                .Take(PartsBeside));
     }
 
     private IEnumerable<BuyingOption> Options(MatchTarget target, Part? beside)
     {
         var uncertain = BoughtUncertainty * target.Wanted.Picofarads;
-        var spread = Math.Sqrt((target.SdPicofarads * target.SdPicofarads) + (uncertain * uncertain) + Math.Pow(beside?.Measured.UncertaintyPicofarads ?? 0, 2));
+        var spread = Math.Sqrt((target.SdPicofarads * target.SdPicofarads) + (uncertain * uncertain)
+            + Math.Pow(beside?.Measured.UncertaintyPicofarads ?? 0, 2));
         if (new LevelLoss(target with { SdPicofarads = spread }).Window(options.LossLimitDecibels) is not { } window)
             yield break;
         var (least, most) = (window.Least - (beside?.Measured.Picofarads ?? 0), window.Most - (beside?.Measured.Picofarads ?? 0));
         foreach (var series in new[] { PreferredSeries.E24, PreferredSeries.E96 })
         {
             var (low, high) = ToleranceLetters.Percent[series.ToleranceLetter];
-            foreach (var value in series.Between(Math.Max(Least, (long)(least / (1 + (high / 100)))), Math.Min(Most, (long)(most / (1 + (low / 100))))))
-                yield return new(target.Output, series, value, beside?.Id, Chance(value * (1 + (low / 100)), value * (1 + (high / 100)), least, most));
+            foreach (var value in series.Between(Math.Max(Least, (long)(least / (1 + (high / 100)))),
+                Math.Min(Most, (long)(most / (1 + (low / 100))))))
+                yield return new(target.Output, series, value, beside?.Id,
+                    Chance(value * (1 + (low / 100)), value * (1 + (high / 100)), least, most));
         }
     }
 

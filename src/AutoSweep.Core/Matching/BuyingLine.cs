@@ -7,4 +7,5 @@ namespace AutoSweep.Core.Matching;
 /// <param name="Quantity">How many pieces.</param>
 /// <param name="Outputs">The outputs that they are for.</param>
 /// <param name="Sure">Whether any piece within its tolerance will do; else the quantity holds one that does in 95 of 100 cases.</param>
-public sealed record BuyingLine(string Series, long NominalPicofarads, string ToleranceLetter, int Quantity, IReadOnlyList<int> Outputs, bool Sure);
+public sealed record BuyingLine(string Series, long NominalPicofarads, string ToleranceLetter, int Quantity, IReadOnlyList<int> Outputs,
+    bool Sure);

@@ -26,7 +26,8 @@ internal sealed class BuyingModel(IReadOnlyList<BuyingOption> ways, int seed)
             _model.AddAtMostOne(part.Select(pair => pair.Second));
         var values = pairs.GroupBy(pair => (pair.First.Series, pair.First.NominalPicofarads)).Select(Open).ToList();
         _model.Minimize((ValueWeight * LinearExpr.Sum(values)) + LinearExpr.WeightedSum(taken, ways.Select(way => (long)way.Pieces)));
-        var solver = new CpSolver { StringParameters = string.Create(CultureInfo.InvariantCulture, $"num_workers:1,random_seed:{seed},max_time_in_seconds:{LimitSeconds}") };
+        var solver = new CpSolver { StringParameters = string.Create(CultureInfo.InvariantCulture,
+            $"num_workers:1,random_seed:{seed},max_time_in_seconds:{LimitSeconds}") };
         return solver.Solve(_model) is CpSolverStatus.Optimal or CpSolverStatus.Feasible
             ? [.. pairs.Where(pair => solver.BooleanValue(pair.Second)).Select(pair => pair.First)]
             : [];

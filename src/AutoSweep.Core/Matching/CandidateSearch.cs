@@ -27,7 +27,8 @@ internal sealed class CandidateSearch
     /// <param name="pinned">The places of the parts that must be in every combination.</param>
     /// <param name="earlier">The places of the parts that an earlier match gave to this target.</param>
     public CandidateSearch(
-        MatchTarget target, double limitDecibels, IReadOnlyList<Part> parts, IEnumerable<int> free, IReadOnlyList<int> pinned, IReadOnlySet<int> earlier)
+        MatchTarget target, double limitDecibels, IReadOnlyList<Part> parts, IEnumerable<int> free, IReadOnlyList<int> pinned,
+            IReadOnlySet<int> earlier)
     {
         _loss = new(target);
         _limit = Math.Pow(10, limitDecibels / 10) - 1;

@@ -26,6 +26,7 @@ internal sealed class CandidateShelf(int room, double limit, IReadOnlySet<int> a
     public void Leave(double meanSquare) => _next = Math.Min(_next ?? double.PositiveInfinity, meanSquare);
 
     public CandidateSet Take() => new(
-        [.. _always, .. _worstFirst.UnorderedItems.Select(item => item.Element).OrderBy(one => one.MeanSquare).ThenBy(one => one.First).ThenBy(one => one.Second)],
+        [.. _always, .. _worstFirst.UnorderedItems.Select(item => item.Element).OrderBy(one => one.MeanSquare).ThenBy(one => one.First)
+            .ThenBy(one => one.Second)],
         _next <= limit ? _next : null);
 }

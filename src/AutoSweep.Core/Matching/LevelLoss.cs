@@ -19,7 +19,8 @@ public sealed class LevelLoss
     /// <summary>The loss of one output.</summary>
     public LevelLoss(MatchTarget target)
     {
-        (_wanted, _halfWidth, _variance) = (target.Wanted.Picofarads, target.HalfWidthPicofarads, target.SdPicofarads * target.SdPicofarads);
+        (_wanted, _halfWidth, _variance) = (target.Wanted.Picofarads, target.HalfWidthPicofarads,
+            target.SdPicofarads * target.SdPicofarads);
         var ratio = _halfWidth / _wanted;
         _seriesQ = target.Law == ResponseLaw.Series ? 2 * ratio / (Math.Sqrt(1 + (4 * ratio * ratio)) - 1) : null;
     }

@@ -27,7 +27,8 @@ internal sealed class MatchModel
         _pinned = [.. request.Targets.Select(target => Places(request.Pinned, target.Output))];
         _earlier = [.. request.Targets.Select(target => Places(request.Earlier, target.Output).ToHashSet())];
         var taken = _pinned.SelectMany(places => places).ToHashSet();
-        int[] free = [.. _place.Values.Where(place => !taken.Contains(place) && !request.Excluded.Contains(request.Parts[place].Id)).Order()];
+        int[] free = [.. _place.Values.Where(place => !taken.Contains(place) && !request.Excluded.Contains(request.Parts[place].Id))
+            .Order()];
         _search = [.. request.Targets.Select((target, group) =>
             new CandidateSearch(target, options.LossLimitDecibels, request.Parts, free, _pinned[group], _earlier[group]))];
         Parallel.For(0, request.Targets.Count, group => Fill(group));
@@ -95,7 +96,8 @@ internal sealed class MatchModel
         var outside = choice.Kind == MatchChoiceKind.Nothing || loss > _options.LossLimitDecibels + 1e-12;
         var parts = choice.Kind == MatchChoiceKind.Others ? _pinned[choice.Group].Count + choice.Added : choice.Places.Count;
         // The others hold no earlier part, except among triples, where not all combinations with one are kept.
-        var moved = choice is { Kind: MatchChoiceKind.Others, Added: > 2 } ? 0 : earlier.Count(place => !choice.Places.Contains(place) && !_pinned[choice.Group].Contains(place));
+        var moved = choice is { Kind: MatchChoiceKind.Others, Added: > 2 } ? 0
+            : earlier.Count(place => !choice.Places.Contains(place) && !_pinned[choice.Group].Contains(place));
         return new(
             choice.Group,
             [.. choice.Places.Select(place => new PackingUse(place, 1))],

@@ -12,9 +12,11 @@ internal static class MatchRequestChecks
         foreach (var (output, parts) in request.Pinned)
         {
             if (request.Targets.All(target => target.Output != output))
-                throw Refuse($"parts are pinned to output {output}", "an output that is swept, has a peak and is not fitted yet", "leave that pin out");
+                throw Refuse($"parts are pinned to output {output}", "an output that is swept, has a peak and is not fitted yet",
+                    "leave that pin out");
             if (parts.Count > options.MostParts)
-                throw Refuse($"{parts.Count} parts are pinned to output {output}", $"at most {options.MostParts}", "pin fewer, or allow more with --most-parts");
+                throw Refuse($"{parts.Count} parts are pinned to output {output}", $"at most {options.MostParts}",
+                    "pin fewer, or allow more with --most-parts");
             foreach (var id in parts)
                 CheckPart(output, id, ids, seen, request.Excluded);
         }
@@ -25,10 +27,12 @@ internal static class MatchRequestChecks
         if (excluded.Contains(id))
             throw Refuse($"part {id} is pinned to output {output} and excluded too", "one or the other", "leave one of the two out");
         if (!ids.Contains(id))
-            throw Refuse($"part {id}, pinned to output {output}, is not free", "a part that is available, or reserved for this job", "see autosweep stock list for the parts that are");
+            throw Refuse($"part {id}, pinned to output {output}, is not free", "a part that is available, or reserved for this job",
+                "see autosweep stock list for the parts that are");
         if (!seen.Add(id))
             throw Refuse($"part {id} is pinned twice", "each part at one place", "leave one of the two pins out");
     }
 
-    private static BenchFaultException Refuse(string found, string expected, string whatToDo) => new(BenchFault.StockRefused, found, expected, whatToDo);
+    private static BenchFaultException Refuse(string found, string expected, string whatToDo) =>
+        new(BenchFault.StockRefused, found, expected, whatToDo);
 }

@@ -9,7 +9,8 @@ namespace AutoSweep.Core.Matching;
 /// <param name="Candidates">How many combinations the last round chose from.</param>
 /// <param name="Rounds">How often the choice was widened, and once.</param>
 public sealed record MatchResult(
-    IReadOnlyList<MatchedOutput> Outputs, LevelProof Outside, LevelProof PartsUsed, LevelProof Moved, LevelProof TotalLoss, int Candidates, int Rounds)
+    IReadOnlyList<MatchedOutput> Outputs, LevelProof Outside, LevelProof PartsUsed, LevelProof Moved, LevelProof TotalLoss, int Candidates,
+        int Rounds)
 {
     /// <summary>The grain in which losses are summed: 10⁻⁷ dB, far below what any meter tells.</summary>
     public const double LossUnitDecibels = 1e-7;

@@ -12,7 +12,8 @@ public sealed record MatchTarget
     /// <summary>The calibrated peak at nominal mains frequency.</summary>
     public required Capacitance Wanted { get; init; }
 
-    /// <summary>The half-power half-width in picofarads: half the distance between the capacitances at which 3.01 dB are lost; above 0.</summary>
+    /// <summary>The half-power half-width in picofarads: half the distance between the capacitances at which 3.01 dB are lost; above
+    /// 0.</summary>
     public required double HalfWidthPicofarads { get; init; }
 
     /// <summary>One standard deviation of <see cref="Wanted"/> in picofarads.</summary>

@@ -22,7 +22,8 @@ public sealed class Matcher(MatchOptions options, TimeProvider clock)
         for (var round = 1; ; round++)
         {
             var proof = Solve(model.Problem(withOthers: true), ShareForProof * Left(began), cancellationToken)!;
-            var wanting = proof.Chosen.Select(choice => model.Choices[choice]).Where(choice => choice.Kind == MatchChoiceKind.Others).ToList();
+            var wanting = proof.Chosen.Select(choice => model.Choices[choice]).Where(choice => choice.Kind == MatchChoiceKind.Others)
+                .ToList();
             if (wanting.Count == 0)
                 return Result(request, model, proof.Chosen, proof.Levels, round);
             if (Left(began) < (1 - ShareForProof) * options.TimeLimit)
@@ -51,7 +52,8 @@ public sealed class Matcher(MatchOptions options, TimeProvider clock)
 
     private TimeSpan Left(long began) => options.TimeLimit - clock.GetElapsedTime(began);
 
-    private MatchResult Result(MatchRequest request, MatchModel model, IReadOnlyList<int> chosen, IReadOnlyList<LevelProof> levels, int rounds)
+    private MatchResult Result(MatchRequest request, MatchModel model, IReadOnlyList<int> chosen, IReadOnlyList<LevelProof> levels,
+        int rounds)
     {
         var outputs = chosen.Select(index => Matched(request, model.Choices[index])).OrderBy(one => one.Target.Output);
         return request.Targets.Count == 0
@@ -65,6 +67,7 @@ public sealed class Matcher(MatchOptions options, TimeProvider clock)
         if (choice.Kind == MatchChoiceKind.Nothing)
             return new(target, null, null, false);
         var loss = LevelLoss.ToDecibels(choice.MeanSquare);
-        return new(target, Combination.Of(choice.Places.Select(place => request.Parts[place])), loss, loss <= options.LossLimitDecibels + 1e-12);
+        return new(target, Combination.Of(choice.Places.Select(place => request.Parts[place])), loss, loss <= options.LossLimitDecibels
+            + 1e-12);
     }
 }

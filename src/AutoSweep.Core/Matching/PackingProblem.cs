@@ -19,14 +19,16 @@ public sealed record PackingProblem(int Groups, IReadOnlyList<long> Capacities, 
     /// <summary>The sum of each group's least cost at a level: what no packing can undercut.</summary>
     public long Floor(int level) => Choices.GroupBy(choice => choice.Group).Sum(group => group.Min(choice => choice.Costs[level]));
 
-    /// <summary>Groups with the fewest choices first, each given its first choice, by cost, whose resources are left; none where one gets nothing.</summary>
+    /// <summary>Groups with the fewest choices first, each given its first choice, by cost, whose resources are left; none where one gets
+    /// nothing.</summary>
     public IReadOnlyList<int>? FirstPacking()
     {
         long[] left = [.. Capacities];
         List<int> chosen = [];
         foreach (var group in Enumerable.Range(0, Choices.Count).GroupBy(index => Choices[index].Group).OrderBy(group => group.Count()))
         {
-            var choice = group.OrderBy(index => Choices[index].Costs, CostOrder).FirstOrDefault(index => Choices[index].Uses.All(use => left[use.Resource] >= use.Amount), -1);
+            var choice = group.OrderBy(index => Choices[index].Costs, CostOrder)
+                .FirstOrDefault(index => Choices[index].Uses.All(use => left[use.Resource] >= use.Amount), -1);
             if (choice < 0)
                 return null;
             foreach (var use in Choices[choice].Uses)

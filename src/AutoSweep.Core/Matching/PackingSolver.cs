@@ -63,10 +63,11 @@ public sealed class PackingSolver(PackingProblem problem, PackingOptions options
             return new(floor, floor);
         _model.Minimize(Cost(level));
         Hint();
+        var seconds = Math.Max(0.01, left.TotalSeconds);
         var solver = new CpSolver
         {
             StringParameters = string.Create(
-                CultureInfo.InvariantCulture, $"{Parameters},random_seed:{options.Seed},max_time_in_seconds:{Math.Max(0.01, left.TotalSeconds)}"),
+                CultureInfo.InvariantCulture, $"{Parameters},random_seed:{options.Seed},max_time_in_seconds:{seconds}"),
         };
         var status = solver.Solve(_model);
         if (status is CpSolverStatus.Optimal or CpSolverStatus.Feasible)

@@ -4,4 +4,5 @@ namespace AutoSweep.Core.Stock;
 /// <param name="Job">The job's name in the ledger.</param>
 /// <param name="Reservations">The parts and their outputs.</param>
 /// <param name="Released">Parts that the job gives back in the same breath.</param>
-public sealed record PartsReserved(string Job, IReadOnlyList<PartReservation> Reservations, IReadOnlyList<string>? Released = null) : StockEvent;
+public sealed record PartsReserved(string Job, IReadOnlyList<PartReservation> Reservations, IReadOnlyList<string>? Released = null)
+    : StockEvent;

@@ -9,7 +9,8 @@ public static class StockRules
     public static StockRefusal? Refusal(StockState state, StockEvent what) => what switch
     {
         PartsTakenIn taken => TakeIn(state, taken.Parts),
-        PartMeasuredAgain measured => Value(measured.Part, measured.Measured) ?? Each(state, [measured.Part], part => part.Status != PartStatus.Scrapped, "a part that is not scrapped"),
+        PartMeasuredAgain measured => Value(measured.Part, measured.Measured)
+            ?? Each(state, [measured.Part], part => part.Status != PartStatus.Scrapped, "a part that is not scrapped"),
         PartsReserved reserved => Reserve(state, reserved),
         PartsReleased released => Each(state, released.Parts, part => part.Place?.Job == released.Job, $"a part that {released.Job} holds"),
         PartsFitted fitted => Fit(state, fitted),
@@ -37,7 +38,8 @@ public static class StockRules
         foreach (var part in parts)
         {
             if (string.IsNullOrWhiteSpace(part.Id) || state.Parts.ContainsKey(part.Id) || !seen.Add(part.Id))
-                return new($"the id '{part.Id}' is given twice or empty", "a new id for each part", "leave the id out: the ledger gives the next free one");
+                return new($"the id '{part.Id}' is given twice or empty", "a new id for each part",
+                    "leave the id out: the ledger gives the next free one");
             if (Value(part.Id, part.Measured) is { } refusal)
                 return refusal;
         }
@@ -45,18 +47,23 @@ public static class StockRules
         return null;
     }
 
-    private static StockRefusal? Value(string what, PartMeasurement measured) => measured is { Picofarads: > 0, UncertaintyPicofarads: >= 0 and < double.PositiveInfinity }
+    private static StockRefusal? Value(string what, PartMeasurement measured) =>
+        measured is { Picofarads: > 0, UncertaintyPicofarads: >= 0 and < double.PositiveInfinity }
         ? null
-        : new(string.Create(CultureInfo.InvariantCulture, $"{what} measures {measured.Picofarads} pF, uncertainty {measured.UncertaintyPicofarads} pF"),
+        : new(string.Create(CultureInfo.InvariantCulture,
+            $"{what} measures {measured.Picofarads} pF, uncertainty {measured.UncertaintyPicofarads} pF"),
             "a capacitance above 0 and an uncertainty of 0 or more", "measure it again");
 
     private static StockRefusal? Reserve(StockState state, PartsReserved reserved) =>
-        Each(state, reserved.Released ?? [], part => part.Status == PartStatus.Reserved && part.Place!.Job == reserved.Job, $"a part reserved for {reserved.Job}")
+        Each(state, reserved.Released ?? [], part => part.Status == PartStatus.Reserved && part.Place!.Job == reserved.Job,
+            $"a part reserved for {reserved.Job}")
         ?? Each(state, [.. reserved.Reservations.Select(one => one.Part)], part =>
-            part.Status == PartStatus.Available || (part.Status == PartStatus.Reserved && part.Place!.Job == reserved.Job), "an available part");
+            part.Status == PartStatus.Available || (part.Status == PartStatus.Reserved && part.Place!.Job == reserved.Job),
+                "an available part");
 
     private static StockRefusal? Fit(StockState state, PartsFitted fitted) => Each(state, fitted.Parts, part =>
-        part.Status == PartStatus.Available || (part.Status == PartStatus.Reserved && part.Place == new PartPlace(fitted.Job, fitted.Output)),
+        part.Status == PartStatus.Available || (part.Status == PartStatus.Reserved
+            && part.Place == new PartPlace(fitted.Job, fitted.Output)),
         $"a part that is available, or reserved for output {fitted.Output} of {fitted.Job}");
 
     private static StockRefusal? Each(StockState state, IReadOnlyList<string> ids, Func<Part, bool> isFit, string expected)
@@ -72,7 +79,8 @@ public static class StockRules
         return ids.Distinct().Count() == ids.Count ? null : new("a part is named twice", "each part once", "name another part");
     }
 
-    private static StockRefusal? Cuts(IReadOnlyList<long> cuts) => cuts.Zip(cuts.Skip(1)).All(pair => pair.First < pair.Second) && cuts.All(cut => cut > 0)
+    private static StockRefusal? Cuts(IReadOnlyList<long> cuts) => cuts.Zip(cuts.Skip(1)).All(pair => pair.First < pair.Second)
+        && cuts.All(cut => cut > 0)
         ? null
         : new("cut points that do not rise", "cut points above 0, each larger than the one before", "write them in ascending order");
 
@@ -82,7 +90,8 @@ public static class StockRules
         if (entry is null or { Event: LedgerEntryWithdrawn or LedgerLinesSetAside } || state.Idle.Contains(sequence))
             return new($"entry {sequence} cannot be taken back", "an entry that counts", "see autosweep stock log for the entries");
         return state.Without(sequence).Stranded is { } later
-            ? new($"entry {later.Sequence} ({later.Event.GetType().Name}) rests on entry {sequence}", "an entry on which no later one rests", $"take entry {later.Sequence} back first")
+            ? new($"entry {later.Sequence} ({later.Event.GetType().Name}) rests on entry {sequence}",
+                "an entry on which no later one rests", $"take entry {later.Sequence} back first")
             : null;
     }
 }

@@ -17,10 +17,12 @@ public sealed record StockState
     public long Sequence { get; private init; }
 
     /// <summary>Every part that was ever taken in and not taken back, by id.</summary>
-    public ImmutableSortedDictionary<string, Part> Parts { get; private init; } = ImmutableSortedDictionary.Create<string, Part>(StringComparer.Ordinal);
+    public ImmutableSortedDictionary<string, Part> Parts { get; private init; } = ImmutableSortedDictionary.Create<string,
+        Part>(StringComparer.Ordinal);
 
     /// <summary>The old capacitors by job and output.</summary>
-    public ImmutableDictionary<PartPlace, OldCapacitorRemoved> OldCapacitors { get; private init; } = ImmutableDictionary<PartPlace, OldCapacitorRemoved>.Empty;
+    public ImmutableDictionary<PartPlace, OldCapacitorRemoved> OldCapacitors { get; private init; } = ImmutableDictionary<PartPlace,
+        OldCapacitorRemoved>.Empty;
 
     /// <summary>The bins that the shop fixed; none where they go by the stock at hand.</summary>
     public BinPlan? FixedBins { get; private init; }
@@ -51,7 +53,8 @@ public sealed record StockState
     public ImmutableSortedDictionary<int, IReadOnlyList<Part>> HeldBy(string job, PartStatus status) => Parts.Values
         .Where(part => part.Status == status && part.Place?.Job == job)
         .GroupBy(part => part.Place!.Output)
-        .ToImmutableSortedDictionary(group => group.Key, group => (IReadOnlyList<Part>)[.. group.OrderByDescending(part => part.Measured.Picofarads)]);
+        .ToImmutableSortedDictionary(group => group.Key, group => (IReadOnlyList<Part>)[.. group.OrderByDescending(part =>
+            part.Measured.Picofarads)]);
 
     /// <summary>The bins as they are now: the shop's, or a proposal for what lies in them.</summary>
     public BinPlan Bins() => FixedBins ?? BinPlan.For(
@@ -65,11 +68,13 @@ public sealed record StockState
         {
             Sequence = entry.Sequence,
             Entries = Entries.Add(entry),
-            LargestNumber = Math.Max(LargestNumber, entry.Event is PartsTakenIn taken ? taken.Parts.Select(part => NumberOf(part.Id)).DefaultIfEmpty().Max() : 0),
+            LargestNumber = Math.Max(LargestNumber, entry.Event is PartsTakenIn taken
+                ? taken.Parts.Select(part => NumberOf(part.Id)).DefaultIfEmpty().Max() : 0),
         };
     }
 
-    /// <summary>The state as if an entry had never been written, and the first later entry that would not fit then; none where all fit.</summary>
+    /// <summary>The state as if an entry had never been written, and the first later entry that would not fit then; none where all
+    /// fit.</summary>
     internal (StockState State, StockEntry? Stranded) Without(long sequence)
     {
         var state = Empty;

@@ -14,9 +14,16 @@ public static class StockChangeCommands
     public static Command Scrap()
     {
         var id = new Argument<string>("ID") { Description = "The part's id." };
-        var why = new Option<string>("--why") { Description = "The reason.", HelpName = "TEXT", DefaultValueFactory = _ => "no reason given" };
-        var command = StockCommand.Build("scrap", "Writes a part off; it stays in the ledger.", (parsed, ledger, cancellationToken) => StockCommand.AppendAsync(
-            ledger, _ => new PartScrapped(parsed.GetValue(id)!, parsed.GetValue(why)!), _ => $"{parsed.GetValue(id)} is scrapped.", cancellationToken));
+        var why = new Option<string>("--why")
+        {
+            Description = "The reason.",
+            HelpName = "TEXT",
+            DefaultValueFactory = _ => "no reason given",
+        };
+        var command = StockCommand.Build("scrap", "Writes a part off; it stays in the ledger.", (parsed, ledger, cancellationToken) =>
+            StockCommand.AppendAsync(
+            ledger, _ => new PartScrapped(parsed.GetValue(id)!, parsed.GetValue(why)!), _ => $"{parsed.GetValue(id)} is scrapped.",
+                cancellationToken));
         command.Add(id);
         command.Add(why);
         return command;
@@ -25,19 +32,26 @@ public static class StockChangeCommands
     /// <summary>The bins: shown, fixed, or given up.</summary>
     public static Command Bins()
     {
-        var fix = new Option<string[]>("--cut-at") { Description = "Fix the bins with these cut points, such as 4.7n 100n 105n.", HelpName = "VALUE", AllowMultipleArgumentsPerToken = true };
+        var fix = new Option<string[]>("--cut-at")
+        {
+            Description = "Fix the bins with these cut points, such as 4.7n 100n 105n.",
+            HelpName = "VALUE",
+            AllowMultipleArgumentsPerToken = true,
+        };
         var keep = new Option<bool>("--fix") { Description = "Fix the bins as they are proposed for the stock at hand." };
         var free = new Option<bool>("--free") { Description = "Give fixed bins up: they go by the stock at hand again." };
         fix.Validators.Add(result =>
         {
-            if (result.Tokens.FirstOrDefault(token => CapacitanceText.Parse(token.Value) is null) is { } bad)
-                result.AddError($"'{bad.Value}' is not a capacitance; expected {CapacitanceText.Syntax}.");
+            if (result.Tokens.FirstOrDefault(token => CapacitanceOption.Read(token.Value) is null) is { } bad)
+                result.AddError($"'{bad.Value}' is not a capacitance; expected {TypedCapacitance.Expected}.");
         });
-        var command = StockCommand.Build("bins", "Shows the bins with their ranges; fixes them for the shop, or gives that up.", async (parsed, ledger, cancellationToken) =>
+        var command = StockCommand.Build("bins", "Shows the bins with their ranges; fixes them for the shop, or gives that up.",
+            async (parsed, ledger, cancellationToken) =>
         {
             var typed = parsed.GetValue(fix) ?? [];
             if (typed.Length > 0)
-                (await ledger.AppendAsync(new BinsFixed([.. typed.Select(text => CapacitanceText.Parse(text)!.Value.Picofarads).Order()]), cancellationToken)).OrFault();
+                (await ledger.AppendAsync(new BinsFixed([.. typed.Select(text => CapacitanceOption.Read(text)!.Value.Picofarads).Order()]),
+                    cancellationToken)).OrFault();
             else if (parsed.GetValue(keep))
                 (await ledger.AppendAsync(stock => new BinsFixed(stock.Bins().CutsPicofarads), cancellationToken)).OrFault();
             else if (parsed.GetValue(free))
@@ -57,7 +71,12 @@ public static class StockChangeCommands
         {
             var state = ledger.Read();
             foreach (var entry in state.Entries.TakeLast(parsed.GetValue(count)))
-                AnsiConsole.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{entry.Sequence,6}  {entry.At.ToLocalTime():yyyy-MM-dd HH:mm}  {StockEventText.Of(entry.Event)}{(state.Idle.Contains(entry.Sequence) ? "  (does not count)" : "")}"));
+            {
+                var idle = state.Idle.Contains(entry.Sequence) ? "  (does not count)" : "";
+                AnsiConsole.WriteLine(string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{entry.Sequence,6}  {entry.At.ToLocalTime():yyyy-MM-dd HH:mm}  {StockEventText.Of(entry.Event)}{idle}"));
+            }
             return Task.CompletedTask;
         });
         command.Add(count);
@@ -67,8 +86,13 @@ public static class StockChangeCommands
     /// <summary>An entry taken back.</summary>
     public static Command Undo()
     {
-        var number = new Argument<long?>("NUMBER") { Description = "The entry's number. Left out: the last one that counts.", Arity = ArgumentArity.ZeroOrOne };
-        var command = StockCommand.Build("undo", "Takes an entry of the ledger back. Both stay in the ledger.", (parsed, ledger, cancellationToken) => StockCommand.AppendAsync(
+        var number = new Argument<long?>("NUMBER")
+        {
+            Description = "The entry's number. Left out: the last one that counts.",
+            Arity = ArgumentArity.ZeroOrOne,
+        };
+        var command = StockCommand.Build("undo", "Takes an entry of the ledger back. Both stay in the ledger.",
+            (parsed, ledger, cancellationToken) => StockCommand.AppendAsync(
             ledger,
             stock => new LedgerEntryWithdrawn(parsed.GetValue(number) ?? LastThatCounts(stock)),
             answer => $"Entry {((LedgerEntryWithdrawn)answer.Entry!.Event).Sequence} is taken back.",
@@ -79,11 +103,13 @@ public static class StockChangeCommands
 
     /// <summary>Damaged lines set aside.</summary>
     public static Command Repair() => StockCommand.Build(
-        "repair", "Sets damaged lines of the ledger aside; the file is kept as it is under another name.", async (_, ledger, cancellationToken) =>
+        "repair", "Sets damaged lines of the ledger aside; the file is kept as it is under another name.",
+            async (_, ledger, cancellationToken) =>
             AnsiConsole.WriteLine($"{await ledger.SetDamageAsideAsync(cancellationToken)} lines of {ledger.Path} set aside."));
 
     private static long LastThatCounts(StockState stock) => stock.Entries
-        .LastOrDefault(entry => !stock.Idle.Contains(entry.Sequence) && entry.Event is not (LedgerEntryWithdrawn or LedgerLinesSetAside))?.Sequence ?? 0;
+        .LastOrDefault(entry => !stock.Idle.Contains(entry.Sequence)
+            && entry.Event is not (LedgerEntryWithdrawn or LedgerLinesSetAside))?.Sequence ?? 0;
 
     private static void Show(IAnsiConsole console, StockState state)
     {

@@ -46,10 +46,12 @@ public static class StockCommand
 
     /// <summary>Appends an event and tells what was written.</summary>
     /// <exception cref="Core.BenchFaultException">The stock does not allow it.</exception>
-    public static async Task AppendAsync(StockLedger ledger, Func<StockState, StockEvent?> decide, Func<LedgerAnswer, string> told, CancellationToken cancellationToken)
+    public static async Task AppendAsync(StockLedger ledger, Func<StockState, StockEvent?> decide, Func<LedgerAnswer, string> told,
+        CancellationToken cancellationToken)
     {
         var answer = (await ledger.AppendAsync(decide, cancellationToken)).OrFault();
-        var back = answer.Entry is { Event: not LedgerEntryWithdrawn } entry ? $" Entry {entry.Sequence} of {ledger.Path}; autosweep stock undo {entry.Sequence} takes it back." : "";
+        var back = answer.Entry is { Event: not LedgerEntryWithdrawn } entry
+            ? $" Entry {entry.Sequence} of {ledger.Path}; autosweep stock undo {entry.Sequence} takes it back." : "";
         PlainWidth.Console().WriteLine(told(answer) + back);
     }
 }

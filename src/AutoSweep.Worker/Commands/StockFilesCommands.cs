@@ -14,8 +14,13 @@ public static class StockFilesCommands
     /// <summary>Parts from a CSV file, all or none.</summary>
     public static Command Import()
     {
-        var file = new Argument<string>("FILE") { Description = $"CSV with commas and a header. Needed: measured_pf. Known: {string.Join(' ', StockCsv.Columns)}. Other columns are kept." };
-        var command = StockCommand.Build("import", "Takes in the parts of a CSV file: all of them, or none and every bad line named.", (parsed, ledger, cancellationToken) =>
+        var file = new Argument<string>("FILE")
+        {
+            Description = "CSV with commas and a header. Needed: measured_pf. "
+                + $"Known: {string.Join(' ', StockCsv.Columns)}. Other columns are kept.",
+        };
+        var command = StockCommand.Build("import", "Takes in the parts of a CSV file: all of them, or none and every bad line named.",
+            (parsed, ledger, cancellationToken) =>
             ImportAsync(parsed.GetValue(file)!, ledger, cancellationToken));
         command.Add(file);
         return command;
@@ -24,7 +29,11 @@ public static class StockFilesCommands
     /// <summary>The stock as a CSV file.</summary>
     public static Command Export()
     {
-        var file = new Argument<string?>("FILE") { Description = "The file. Left out: standard output.", Arity = ArgumentArity.ZeroOrOne };
+        var file = new Argument<string?>("FILE")
+        {
+            Description = "The file. Left out: standard output.",
+            Arity = ArgumentArity.ZeroOrOne,
+        };
         var command = StockCommand.Build("export", "Writes the stock as CSV.", async (parsed, ledger, cancellationToken) =>
         {
             var text = StockCsv.Text(ledger.Read());
@@ -44,12 +53,14 @@ public static class StockFilesCommands
         var import = new StockCsvReader(TimeProvider.System.GetUtcNow()).Read(text);
         if (import.Troubles.Count > 0)
             throw Refuse(path, import.Troubles);
-        await StockCommand.AppendAsync(ledger, stock => import.AsEvent(stock, Path.GetFileName(path)), _ => $"{import.Parts.Count} parts taken in from {path}.", cancellationToken);
+        await StockCommand.AppendAsync(ledger, stock => import.AsEvent(stock, Path.GetFileName(path)), _ =>
+            $"{import.Parts.Count} parts taken in from {path}.", cancellationToken);
     }
 
     private static BenchFaultException Refuse(string path, IReadOnlyList<string> troubles) => new(
         BenchFault.BadFile,
-        $"{path}: {string.Join("; ", troubles.Take(MostTroublesTold))}" + (troubles.Count > MostTroublesTold ? $"; and {troubles.Count - MostTroublesTold} more" : ""),
+        $"{path}: {string.Join("; ", troubles.Take(MostTroublesTold))}"
+            + (troubles.Count > MostTroublesTold ? $"; and {troubles.Count - MostTroublesTold} more" : ""),
         "a file without a bad line", "mend these lines and import again; nothing was taken in");
 
     private static async Task Guarded(string path, Func<Task> work)
@@ -60,7 +71,8 @@ public static class StockFilesCommands
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or ArgumentException)
         {
-            throw new BenchFaultException(BenchFault.BadFile, $"{path}: {fault.Message}", "a CSV file that can be read or written", "check the name, the folder and the permissions", fault);
+            throw new BenchFaultException(BenchFault.BadFile, $"{path}: {fault.Message}", "a CSV file that can be read or written",
+                "check the name, the folder and the permissions", fault);
         }
     }
 }

@@ -28,19 +28,25 @@ public static class StockListCommand
         var bins = state.Bins();
         var table = new Table().AddColumns("bin", "part", "measured", "nominal", "dielectric", "rated", "state");
         var parts = state.Parts.Values.Where(part => all || part.Status is PartStatus.Available or PartStatus.Reserved)
-            .OrderBy(part => part.Bin ?? bins.BinOf(part.Measured.Picofarads), StringComparer.Ordinal).ThenBy(part => part.Measured.Picofarads);
+            .OrderBy(part => part.Bin ?? bins.BinOf(part.Measured.Picofarads), StringComparer.Ordinal)
+                .ThenBy(part => part.Measured.Picofarads);
         foreach (var part in parts)
         {
             table.AddRow(
-                part.Bin ?? bins.BinOf(part.Measured.Picofarads), part.Id.EscapeMarkup(), part.Capacitance.ToString(), Nominal(part).EscapeMarkup(),
-                (part.Dielectric ?? "").EscapeMarkup(), part.RatedVolts is { } volts ? volts.ToString("0 V", CultureInfo.InvariantCulture) : "", Status(part).EscapeMarkup());
+                part.Bin ?? bins.BinOf(part.Measured.Picofarads), part.Id.EscapeMarkup(), part.Capacitance.ToString(),
+                    Nominal(part).EscapeMarkup(),
+                (part.Dielectric ?? "").EscapeMarkup(), part.RatedVolts is { } volts ? volts.ToString("0 V", CultureInfo.InvariantCulture)
+                    : "", Status(part).EscapeMarkup());
         }
 
         console.Write(table);
-        console.WriteLine(string.Join(", ", state.Parts.Values.GroupBy(part => part.Status).OrderBy(group => group.Key).Select(group => $"{group.Count()} {StockCsv.Status(group.Key)}")));
+        console.WriteLine(string.Join(", ", state.Parts.Values.GroupBy(part => part.Status).OrderBy(group => group.Key)
+            .Select(group => $"{group.Count()} {StockCsv.Status(group.Key)}")));
     }
 
-    private static string Nominal(Part part) => part.NominalPicofarads is { } nominal ? $"{new Core.Quantities.Capacitance(nominal)} {part.ToleranceLetter}".TrimEnd() : "";
+    private static string Nominal(Part part) => part.NominalPicofarads is { } nominal
+        ? $"{new Core.Quantities.Capacitance(nominal)} {part.ToleranceLetter}".TrimEnd() : "";
 
-    private static string Status(Part part) => part.Place is { } place ? $"{StockCsv.Status(part.Status)}, output {place.Output}: {place.Job}" : StockCsv.Status(part.Status);
+    private static string Status(Part part) => part.Place is { } place
+        ? $"{StockCsv.Status(part.Status)}, output {place.Output}: {place.Job}" : StockCsv.Status(part.Status);
 }

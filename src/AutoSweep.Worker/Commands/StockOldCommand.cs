@@ -16,11 +16,26 @@ public static class StockOldCommand
     public static Command Build()
     {
         var job = new Option<string>("--job") { Description = "The job's folder.", HelpName = "DIR", Required = true };
-        var output = new Option<int?>("--output") { Description = "The output from which it was taken. Left out: lists those that are logged.", HelpName = "N" };
-        var measured = new Option<Capacitance?>("--measured") { Description = "What it measured. Left out: it does not measure as a capacitor any more.", HelpName = "VALUE", CustomParser = CapacitanceOption.Parse };
-        var nominal = new Option<Capacitance?>("--nominal") { Description = "Its printed value.", HelpName = "VALUE", CustomParser = CapacitanceOption.Parse };
+        var output = new Option<int?>("--output")
+        {
+            Description = "The output from which it was taken. Left out: lists those that are logged.",
+            HelpName = "N",
+        };
+        var measured = new Option<Capacitance?>("--measured")
+        {
+            Description = "What it measured. Left out: it does not measure as a capacitor any more.",
+            HelpName = "VALUE",
+            CustomParser = CapacitanceOption.Parse,
+        };
+        var nominal = new Option<Capacitance?>("--nominal")
+        {
+            Description = "Its printed value.",
+            HelpName = "VALUE",
+            CustomParser = CapacitanceOption.Parse,
+        };
         var note = new Option<string?>("--note") { Description = "What was odd about it.", HelpName = "TEXT" };
-        var command = StockCommand.Build("old", "Logs an old capacitor that was taken off, or lists how far the old set had drifted.", async (parsed, ledger, cancellationToken) =>
+        var command = StockCommand.Build("old", "Logs an old capacitor that was taken off, or lists how far the old set had drifted.",
+            async (parsed, ledger, cancellationToken) =>
         {
             var name = JobName(parsed.GetValue(job)!);
             if (parsed.GetValue(output) is not { } number)
@@ -30,7 +45,8 @@ public static class StockOldCommand
             }
 
             AnsiConsole.WriteLine(Cautions.OldCapacitors);
-            var value = parsed.GetValue(measured) is { } picofarads ? new PartMeasurement(picofarads.Picofarads, 0, TimeProvider.System.GetUtcNow()) : null;
+            var value = parsed.GetValue(measured) is { } picofarads ? new PartMeasurement(picofarads.Picofarads, 0,
+                TimeProvider.System.GetUtcNow()) : null;
             await StockCommand.AppendAsync(
                 ledger, _ => new OldCapacitorRemoved(name, number, value, parsed.GetValue(nominal)?.Picofarads, parsed.GetValue(note)),
                 _ => $"The old capacitor of output {number} is logged.", cancellationToken);
@@ -56,8 +72,10 @@ public static class StockOldCommand
         foreach (var old in state.OldCapacitors.Values.Where(old => old.Job == job).OrderBy(old => old.Output))
         {
             table.AddRow(
-                old.Output.ToString(CultureInfo.InvariantCulture), old.Measured is { } measured ? new Capacitance(measured.Picofarads).ToString() : "none",
-                old.NominalPicofarads is { } nominal ? new Capacitance(nominal).ToString() : "", Drift(old), (old.Note ?? "").EscapeMarkup());
+                old.Output.ToString(CultureInfo.InvariantCulture), old.Measured is { } measured
+                    ? new Capacitance(measured.Picofarads).ToString() : "none",
+                old.NominalPicofarads is { } nominal ? new Capacitance(nominal).ToString() : "", Drift(old),
+                    (old.Note ?? "").EscapeMarkup());
         }
 
         console.Write(table);

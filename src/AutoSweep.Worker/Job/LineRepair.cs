@@ -7,10 +7,12 @@ namespace AutoSweep.Worker.Job;
 
 /// <summary>Sets damaged lines of an append-only file aside, when a person has said so, and never loses a byte.</summary>
 /// <typeparam name="TEntry">What a line holds.</typeparam>
-/// <param name="renumber">An entry with a new number; the numbers of the entries before it are told, old to new, for one that names another.</param>
+/// <param name="renumber">An entry with a new number; the numbers of the entries before it are told, old to new, for one that names
+/// another.</param>
 /// <param name="note">The entry that says what was done: its number, its time, the copy's name, the lines.</param>
 public sealed class LineRepair<TEntry>(
-    Func<TEntry, long, IReadOnlyDictionary<long, long>, TEntry> renumber, Func<long, DateTimeOffset, string, IReadOnlyList<int>, TEntry> note)
+    Func<TEntry, long, IReadOnlyDictionary<long, long>, TEntry> renumber, Func<long, DateTimeOffset, string, IReadOnlyList<int>,
+        TEntry> note)
     where TEntry : class, INumberedEntry
 {
     /// <summary>Keeps the file as it was under another name and puts one with only the trusted lines in its place.</summary>
@@ -27,7 +29,8 @@ public sealed class LineRepair<TEntry>(
             whole.Append(ChecksummedLine.Write(renumber(entry, sequence, renumbered))).Append('\n');
         }
 
-        whole.Append(ChecksummedLine.Write(note(++sequence, clock.GetUtcNow(), Path.GetFileName(copy), [.. damaged.Damaged.Select(line => line.Line)]))).Append('\n');
+        whole.Append(ChecksummedLine.Write(note(++sequence, clock.GetUtcNow(), Path.GetFileName(copy),
+            [.. damaged.Damaged.Select(line => line.Line)]))).Append('\n');
         var fresh = path + ".new";
         File.WriteAllText(fresh, whole.ToString());
         File.Move(fresh, path, overwrite: true);

@@ -26,12 +26,16 @@ public sealed record PickingList(
     public static PickingList From(JobMatchResult result)
     {
         var bins = result.Stock.Bins();
-        var rows = result.Match.Outputs.Where(output => output.Combination is not null).SelectMany(output => output.Combination!.Parts.Select(part => new PickingRow(
-            part.Bin ?? bins.BinOf(part.Measured.Picofarads), part.Id, part.Measured.Picofarads, part.NominalPicofarads, output.Target.Output,
+        var rows = result.Match.Outputs.Where(output => output.Combination is not null)
+            .SelectMany(output => output.Combination!.Parts.Select(part => new PickingRow(
+            part.Bin ?? bins.BinOf(part.Measured.Picofarads), part.Id, part.Measured.Picofarads, part.NominalPicofarads,
+                output.Target.Output,
             output.Target.Wanted.Picofarads, output.Combination.Sum.Picofarads, output.LossDecibels!.Value)));
         return new(
-            [.. rows.OrderBy(row => row.Bin, StringComparer.Ordinal).ThenBy(row => row.MeasuredPicofarads).ThenBy(row => row.Part, StringComparer.Ordinal)],
+            [.. rows.OrderBy(row => row.Bin, StringComparer.Ordinal).ThenBy(row => row.MeasuredPicofarads)
+                .ThenBy(row => row.Part, StringComparer.Ordinal)],
             [.. result.Match.Outputs.Where(output => output.Combination is null).Select(output => output.Target.Output)],
-            result.Match.Outside, result.Match.PartsUsed, result.Match.Moved, result.Match.TotalLossDecibels, result.Match.TotalLossBoundDecibels, result.ToBuy);
+            result.Match.Outside, result.Match.PartsUsed, result.Match.Moved, result.Match.TotalLossDecibels,
+                result.Match.TotalLossBoundDecibels, result.ToBuy);
     }
 }

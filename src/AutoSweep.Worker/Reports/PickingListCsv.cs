@@ -9,7 +9,8 @@ public static class PickingListCsv
     /// <summary>The file's text.</summary>
     public static string Text(PickingList list)
     {
-        using var writer = Sep.New(',').Writer(options => options with { CultureInfo = CultureInfo.InvariantCulture, Escape = true }).ToText();
+        using var writer = Sep.New(',').Writer(options => options with { CultureInfo = CultureInfo.InvariantCulture, Escape = true })
+            .ToText();
         writer.Header.Add("bin", "part", "measured_pf", "nominal_pf", "output", "wanted_pf", "sum_pf", "loss_db");
         foreach (var pick in list.Rows)
         {

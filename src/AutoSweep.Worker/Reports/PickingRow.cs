@@ -10,4 +10,5 @@ namespace AutoSweep.Worker.Reports;
 /// <param name="SumPicofarads">What all its parts add up to, in picofarads.</param>
 /// <param name="LossDecibels">The expected loss with them in decibels.</param>
 public sealed record PickingRow(
-    string Bin, string Part, long MeasuredPicofarads, long? NominalPicofarads, int Output, long WantedPicofarads, long SumPicofarads, double LossDecibels);
+    string Bin, string Part, long MeasuredPicofarads, long? NominalPicofarads, int Output, long WantedPicofarads, long SumPicofarads,
+        double LossDecibels);

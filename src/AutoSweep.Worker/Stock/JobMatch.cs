@@ -41,21 +41,25 @@ public sealed class JobMatch(JobRecord record, StockLedger ledger, TimeProvider 
         var fitted = stock.HeldBy(job, PartStatus.Fitted);
         var targets = MatchTargets.Of(record.State, wishes.RequiredVolts).Where(target => !fitted.ContainsKey(target.Output)).ToList();
         if (targets.Count == 0)
-            throw new BenchFaultException(BenchFault.StockRefused, $"no output of {record.Folder.Path} is swept, has a peak and waits for parts ({fitted.Count} are fitted)",
+            throw new BenchFaultException(BenchFault.StockRefused,
+                $"no output of {record.Folder.Path} is swept, has a peak and waits for parts ({fitted.Count} are fitted)",
                 "one such output or more", "sweep first: autosweep sweep --resume --job " + record.Folder.Path);
         return new(targets, [.. stock.FreeFor(job)])
         {
             Pinned = wishes.Pinned,
             Excluded = wishes.Excluded,
-            Earlier = wishes.Afresh ? new() : stock.HeldBy(job, PartStatus.Reserved).ToDictionary(held => held.Key, held => (IReadOnlyList<string>)[.. held.Value.Select(part => part.Id)]),
+            Earlier = wishes.Afresh ? new() : stock.HeldBy(job, PartStatus.Reserved)
+                .ToDictionary(held => held.Key, held => (IReadOnlyList<string>)[.. held.Value.Select(part => part.Id)]),
         };
     }
 
     private static PartsReserved? Reservation(StockState now, string job, MatchResult match)
     {
-        List<PartReservation> reservations = [.. match.Outputs.SelectMany(output => (output.Combination?.Parts ?? []).Select(part => new PartReservation(part.Id, output.Target.Output)))];
+        List<PartReservation> reservations = [.. match.Outputs.SelectMany(output =>
+            (output.Combination?.Parts ?? []).Select(part => new PartReservation(part.Id, output.Target.Output)))];
         var kept = reservations.Select(one => one.Part).ToHashSet();
-        string[] released = [.. now.HeldBy(job, PartStatus.Reserved).Values.SelectMany(parts => parts).Select(part => part.Id).Where(id => !kept.Contains(id))];
+        string[] released = [.. now.HeldBy(job, PartStatus.Reserved).Values.SelectMany(parts => parts).Select(part => part.Id)
+            .Where(id => !kept.Contains(id))];
         return reservations.Count + released.Length == 0 ? null : new(job, reservations, released);
     }
 
@@ -73,7 +77,8 @@ public sealed class JobMatch(JobRecord record, StockLedger ledger, TimeProvider 
             TotalLoss = match.TotalLoss,
             Seed = options.Seed,
         });
-        var left = answer.State.Parts.Values.Where(part => part.Status == PartStatus.Available && !request.Excluded.Contains(part.Id)).ToList();
+        var left = answer.State.Parts.Values.Where(part => part.Status == PartStatus.Available && !request.Excluded.Contains(part.Id))
+            .ToList();
         var outside = match.Outputs.Where(output => !output.WithinLimit).Select(output => output.Target).ToList();
         return new(match, answer.State, outside.Count == 0 ? null : new BuyingAdvisor(options).Advise(outside, left));
     }

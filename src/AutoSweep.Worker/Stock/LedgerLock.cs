@@ -3,7 +3,8 @@ using AutoSweep.Core;
 namespace AutoSweep.Worker.Stock;
 
 /// <summary>The right to change a ledger: one holder at a time among all programs of the machine or the shared folder.</summary>
-/// <remarks>The kernel drops the lock when its holder dies, however it dies. The file is never deleted: another may be waiting for it.</remarks>
+/// <remarks>The kernel drops the lock when its holder dies, however it dies. The file is never deleted: another may be waiting for
+/// it.</remarks>
 public static class LedgerLock
 {
     /// <summary>Waits for the lock.</summary>
@@ -13,7 +14,8 @@ public static class LedgerLock
     /// <param name="cancellationToken">Gives up.</param>
     /// <returns>The lock; dispose it to release.</returns>
     /// <exception cref="BenchFaultException">Others hold it for too long, or the file cannot be made.</exception>
-    public static async Task<IDisposable> TakeAsync(string path, StockLedgerOptions options, TimeProvider clock, CancellationToken cancellationToken)
+    public static async Task<IDisposable> TakeAsync(string path, StockLedgerOptions options, TimeProvider clock,
+        CancellationToken cancellationToken)
     {
         var began = clock.GetTimestamp();
         while (true)
@@ -29,7 +31,8 @@ public static class LedgerLock
             }
             catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
             {
-                throw new BenchFaultException(BenchFault.BadFile, $"{path} cannot be opened ({fault.Message})", "a data folder that this user may write",
+                throw new BenchFaultException(BenchFault.BadFile, $"{path} cannot be opened ({fault.Message})",
+                    "a data folder that this user may write",
                     "name another with --stock, or mend the permissions", fault);
             }
 

@@ -36,7 +36,8 @@ public static class LedgerText
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
-            throw new BenchFaultException(BenchFault.BadFile, $"the stock ledger {path} cannot be read ({fault.Message})", "a file that this user may read",
+            throw new BenchFaultException(BenchFault.BadFile, $"the stock ledger {path} cannot be read ({fault.Message})",
+                "a file that this user may read",
                 "name it with --stock, or mend the permissions", fault);
         }
     }
@@ -44,8 +45,8 @@ public static class LedgerText
     /// <summary>The fault of a ledger with damaged lines.</summary>
     public static BenchFaultException Damaged(string path, ChecksummedText<StockEntry> text) => new(
         BenchFault.JournalDamaged, Repair.Describe(path, text), $"a whole ledger ({text.Entries.Count} other lines are sound)",
-        "put a backup copy of the ledger in its place, or run autosweep stock repair: the file is kept as it is under another name, the sound lines go on to "
-        + "count; look through the parts of the damaged lines afterwards");
+        "put a backup copy of the ledger in its place, or run autosweep stock repair: the file is kept as it is under another name, "
+        + "the sound lines go on to count; look through the parts of the damaged lines afterwards");
 
     // An undo names the entry that it takes back; one that named a damaged line has nothing left to take back.
     private static StockEvent Renumber(StockEvent what, IReadOnlyDictionary<long, long> renumbered) =>

@@ -10,7 +10,8 @@ public static class StockCsv
     /// <summary>The columns that the ledger has a name for, in the order of an export. The header is fixed for scripts.</summary>
     public static IReadOnlyList<string> Columns { get; } =
     [
-        "id", "measured_pf", "uncertainty_pf", "dissipation", "nominal_pf", "tolerance", "dielectric", "rated_v", "bin", "measured_on", "meter", "status", "job", "output",
+        "id", "measured_pf", "uncertainty_pf", "dissipation", "nominal_pf", "tolerance", "dielectric", "rated_v", "bin", "measured_on",
+            "meter", "status", "job", "output",
     ];
 
     /// <summary>The file's text. Numbers use a point whatever the machine's culture; what is not known is an empty cell.</summary>
@@ -18,7 +19,8 @@ public static class StockCsv
     {
         var bins = state.Bins();
         string[] others = [.. state.Parts.Values.SelectMany(part => part.OtherColumns?.Keys ?? []).Distinct()];
-        using var writer = Sep.New(',').Writer(options => options with { CultureInfo = CultureInfo.InvariantCulture, Escape = true }).ToText();
+        using var writer = Sep.New(',').Writer(options => options with { CultureInfo = CultureInfo.InvariantCulture, Escape = true })
+            .ToText();
         writer.Header.Add([.. Columns, .. others]);
         foreach (var part in state.Parts.Values)
         {
@@ -34,7 +36,8 @@ public static class StockCsv
 
     private static string[] Cells(Part part, BinPlan bins) =>
     [
-        part.Id, Number(part.Measured.Picofarads), Number(part.Measured.UncertaintyPicofarads), Number(part.Measured.Dissipation), Number(part.NominalPicofarads),
+        part.Id, Number(part.Measured.Picofarads), Number(part.Measured.UncertaintyPicofarads), Number(part.Measured.Dissipation),
+            Number(part.NominalPicofarads),
         part.ToleranceLetter ?? "", part.Dielectric ?? "", Number(part.RatedVolts), part.Bin ?? bins.BinOf(part.Measured.Picofarads),
         part.Measured.At.ToString("yyyy-MM-ddTHH:mm:ssK", CultureInfo.InvariantCulture), part.Measured.Meter ?? "",
         Status(part.Status), part.Place?.Job ?? "", Number(part.Place?.Output),

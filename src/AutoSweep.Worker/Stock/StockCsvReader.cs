@@ -4,7 +4,8 @@ using nietras.SeparatedValues;
 
 namespace AutoSweep.Worker.Stock;
 
-/// <summary>Reads parts from CSV. Only <c>measured_pf</c> is needed; a column that the ledger has no name for is kept with the part.</summary>
+/// <summary>Reads parts from CSV. Only <c>measured_pf</c> is needed; a column that the ledger has no name for is kept with the
+/// part.</summary>
 /// <param name="now">What counts as the date of a measurement without one.</param>
 public sealed class StockCsvReader(DateTimeOffset now)
 {
@@ -15,7 +16,8 @@ public sealed class StockCsvReader(DateTimeOffset now)
     /// <returns>Every part, or every line that cannot be understood and why.</returns>
     public StockImport Read(string text)
     {
-        using var reader = Sep.New(',').Reader(options => options with { DisableColCountCheck = true, Unescape = true, CultureInfo = CultureInfo.InvariantCulture })
+        using var reader = Sep.New(',').Reader(options => options with { DisableColCountCheck = true, Unescape = true,
+            CultureInfo = CultureInfo.InvariantCulture })
             .FromText(text.TrimStart('\uFEFF'));
         string[] columns = [.. reader.Header.ColNames];
         if (HeaderTrouble(columns) is { } trouble)
@@ -25,7 +27,8 @@ public sealed class StockCsvReader(DateTimeOffset now)
             if (row.ColCount == 1 && row[0].Span.IsEmpty)
                 continue;
             if (row.ColCount != columns.Length)
-                _troubles.Add($"line {row.LineNumberFrom}: {row.ColCount} cells where the header has {columns.Length}; quote a cell that holds a comma, and use a point as decimal mark");
+                _troubles.Add($"line {row.LineNumberFrom}: {row.ColCount} cells where the header has {columns.Length}; "
+                    + "quote a cell that holds a comma, and use a point as decimal mark");
             else
                 Take(new(row.LineNumberFrom, columns.Zip(Cells(row)).ToDictionary(pair => pair.First, pair => pair.Second)));
         }
@@ -47,7 +50,9 @@ public sealed class StockCsvReader(DateTimeOffset now)
             return "line 1: the cells are separated by semicolons; save the file with commas between cells and a point as decimal mark";
         if (columns.GroupBy(column => column).FirstOrDefault(group => group.Count() > 1) is { } twice)
             return $"line 1: the column '{twice.Key}' stands twice; give each column its own name";
-        return columns.Contains("measured_pf") ? null : $"line 1: no column measured_pf, found {string.Join(", ", columns)}; name the measured value in picofarads so";
+        return columns.Contains("measured_pf")
+            ? null
+            : $"line 1: no column measured_pf, found {string.Join(", ", columns)}; name the measured value in picofarads so";
     }
 
     private void Take(StockCsvRow row)
@@ -57,7 +62,8 @@ public sealed class StockCsvReader(DateTimeOffset now)
             Id = row.Text("id") ?? "",
             Measured = new(
                 (long)Math.Round(row.Number("measured_pf", 1, 1e9, needed: true) ?? 0),
-                row.Number("uncertainty_pf", 0, 1e8) ?? 0, row.Date("measured_on") ?? now, row.Number("dissipation", 0, 10), row.Text("meter")),
+                row.Number("uncertainty_pf", 0, 1e8) ?? 0, row.Date("measured_on") ?? now, row.Number("dissipation", 0, 10),
+                    row.Text("meter")),
             NominalPicofarads = (long?)row.Number("nominal_pf", 1, 1e9),
             ToleranceLetter = row.Word("tolerance", [.. ToleranceLetters.Percent.Keys]),
             Dielectric = row.Text("dielectric"),

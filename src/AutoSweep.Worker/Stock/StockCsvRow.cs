@@ -1,4 +1,5 @@
 using System.Globalization;
+using AutoSweep.Core.Quantities;
 
 namespace AutoSweep.Worker.Stock;
 
@@ -20,9 +21,11 @@ internal sealed class StockCsvRow(int line, IReadOnlyDictionary<string, string> 
             return needed ? Note(column, "the cell is empty", $"write a number from {Show(least)} to {Show(most)}") : null;
         if (text.Contains(',', StringComparison.Ordinal))
             return Note(column, $"'{text}' has a comma", $"write a point as decimal mark: {text.Replace(',', '.')}");
-        if (!double.TryParse(text, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign | NumberStyles.AllowExponent, CultureInfo.InvariantCulture, out var value))
+        if (!double.TryParse(text, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign | NumberStyles.AllowExponent,
+            CultureInfo.InvariantCulture, out var value))
             return Note(column, $"'{text}' is not a plain number", Instead(column, text));
-        return value >= least && value <= most ? value : Note(column, $"{text} is out of range", $"write a number from {Show(least)} to {Show(most)}");
+        return value >= least && value <= most ? value : Note(column, $"{text} is out of range",
+            $"write a number from {Show(least)} to {Show(most)}");
     }
 
     /// <summary>One of some words; none for an empty cell or one that is noted as wrong.</summary>
@@ -49,13 +52,15 @@ internal sealed class StockCsvRow(int line, IReadOnlyDictionary<string, string> 
     /// <summary>The cells of columns that have no name here; none where there are none.</summary>
     public IReadOnlyDictionary<string, string>? Others(IReadOnlyList<string> known)
     {
-        var others = cells.Where(cell => !known.Contains(cell.Key) && cell.Value.Length > 0).ToDictionary(cell => cell.Key, cell => cell.Value);
+        var others = cells.Where(cell => !known.Contains(cell.Key) && cell.Value.Length > 0)
+            .ToDictionary(cell => cell.Key, cell => cell.Value);
         return others.Count > 0 ? others : null;
     }
 
     // A unit behind the number is the usual reason; the message then says the very number to write.
-    private static string Instead(string column, string text) => column.EndsWith("_pf", StringComparison.Ordinal) && Core.Stock.CapacitanceText.Parse(text) is { } value
-        ? $"write it in picofarads without a unit: {value.Picofarads.ToString(CultureInfo.InvariantCulture)}"
+    private static string Instead(string column, string text) => column.EndsWith("_pf", StringComparison.Ordinal)
+        && TypedCapacitance.Picofarads(text) is { } value
+        ? $"write it in picofarads without a unit: {Show(value)}"
         : "write digits, with a point as decimal mark and no unit";
 
     private double? Note(string column, string found, string whatToDo)

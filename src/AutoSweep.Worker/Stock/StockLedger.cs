@@ -42,7 +42,8 @@ public sealed class StockLedger
 
     /// <summary>Appends an event, if the stock allows it.</summary>
     /// <exception cref="BenchFaultException">The ledger is damaged, cannot be written, or others hold it for too long.</exception>
-    public Task<LedgerAnswer> AppendAsync(StockEvent what, CancellationToken cancellationToken) => AppendAsync(_ => what, cancellationToken);
+    public Task<LedgerAnswer> AppendAsync(StockEvent what, CancellationToken cancellationToken) =>
+        AppendAsync(_ => what, cancellationToken);
 
     /// <summary>Appends what is decided in view of the stock as it is under the lock.</summary>
     /// <param name="decide">The event, or none to leave the stock as it is.</param>

@@ -4,7 +4,8 @@ namespace AutoSweep.Worker.Stock;
 public sealed record StockLedgerOptions
 {
     /// <summary>How long to wait for the others before saying so.</summary>
-    /// <value>20 seconds: a transaction holds the lock for some 10 ms (measured, docs/stock.md), so that this is a stopped program, not a busy shop.</value>
+    /// <value>20 seconds: a transaction holds the lock for some 10 ms (measured, docs/stock.md), so that this is a stopped program, not a
+    /// busy shop.</value>
     public TimeSpan Patience { get; init; } = TimeSpan.FromSeconds(20);
 
     /// <summary>How long to wait before the lock is tried again.</summary>

@@ -15,7 +15,9 @@ internal static class StockEventText
         PartsReleased released => $"{string.Join(' ', released.Parts)} released: {released.Job}",
         PartsFitted fitted => $"{string.Join(' ', fitted.Parts)} fitted at output {fitted.Output}: {fitted.Job}",
         PartScrapped scrapped => $"{scrapped.Part} scrapped: {scrapped.Why}",
-        OldCapacitorRemoved old => $"old capacitor of output {old.Output}: {(old.Measured is { } measured ? new Capacitance(measured.Picofarads).ToString() : "not a capacitor any more")}: {old.Job}",
+        OldCapacitorRemoved { Measured: { } measured } old =>
+            $"old capacitor of output {old.Output}: {new Capacitance(measured.Picofarads)}: {old.Job}",
+        OldCapacitorRemoved old => $"old capacitor of output {old.Output}: not a capacitor any more: {old.Job}",
         BinsFixed bins => bins.CutsPicofarads is { } cuts ? $"bins fixed at {cuts.Count} cut points" : "bins given up",
         LedgerEntryWithdrawn withdrawn => $"entry {withdrawn.Sequence} taken back",
         LedgerLinesSetAside aside => $"{aside.Lines.Count} damaged lines set aside in {aside.Copy}",

@@ -7,23 +7,27 @@ namespace AutoSweep.Bench.Tests.Support;
 internal static class Programs
 {
     private static readonly string Configuration = new DirectoryInfo(AppContext.BaseDirectory).Name;
-    private static readonly string WorkerFolder = Path.GetFullPath(Path.Combine(AppContext.BaseDirectory, "..", "..", "AutoSweep.Worker", Configuration));
+    private static readonly string WorkerFolder = Path.GetFullPath(Path.Combine(AppContext.BaseDirectory, "..", "..", "AutoSweep.Worker",
+        Configuration));
 
     public static string Worker { get; } = Path.Combine(WorkerFolder, "autosweep.dll");
 
     public static string Simulator { get; } = Path.Combine(WorkerFolder, "sim", "autosweep-sim.dll");
 
     /// <summary>Reserves and releases parts at a ledger until it is killed.</summary>
-    public static string Reserving { get; } = Path.GetFullPath(Path.Combine(AppContext.BaseDirectory, "..", "..", "AutoSweep.Reserving", Configuration, "AutoSweep.Reserving.dll"));
+    public static string Reserving { get; } = Path.GetFullPath(Path.Combine(AppContext.BaseDirectory, "..", "..", "AutoSweep.Reserving",
+        Configuration, "AutoSweep.Reserving.dll"));
 
-    public static Process Start(string program, params IEnumerable<string> arguments) => Launch(DotnetHost, ["exec", program, .. arguments]);
+    public static Process Start(string program, params IEnumerable<string> arguments) =>
+        Launch(DotnetHost, ["exec", program, .. arguments]);
 
     /// <summary>Starts a shell line in which "$@" is the program with its arguments: for limits that a shell can set.</summary>
     public static Process StartInShell(string line, string program, params IEnumerable<string> arguments) =>
         Launch("/bin/bash", ["-c", line, "bash", DotnetHost, "exec", program, .. arguments]);
 
     // <root>/shared/Microsoft.NETCore.App/<version>/ and <root>/dotnet.
-    private static string DotnetHost => Path.GetFullPath(Path.Combine(RuntimeEnvironment.GetRuntimeDirectory(), "..", "..", "..", "dotnet"));
+    private static string DotnetHost => Path.GetFullPath(Path.Combine(RuntimeEnvironment.GetRuntimeDirectory(), "..", "..", "..",
+        "dotnet"));
 
     private static Process Launch(string file, IEnumerable<string> arguments) => Process.Start(new ProcessStartInfo(file, arguments)
     {

@@ -11,7 +11,8 @@ namespace AutoSweep.Benchmarks.Matching;
 internal sealed record AssignmentRun(AssignmentInstance Instance, long Profit, bool Proven, double Seconds)
 {
     public static IReadOnlyList<AssignmentRun> All(TimeProvider time) =>
-        [.. AssignmentInstance.Read(File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "or_library_gap.json"))).Select(instance => Of(instance, time))];
+        [.. AssignmentInstance.Read(File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "or_library_gap.json")))
+            .Select(instance => Of(instance, time))];
 
     private static AssignmentRun Of(AssignmentInstance instance, TimeProvider time)
     {

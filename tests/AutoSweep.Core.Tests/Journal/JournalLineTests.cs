@@ -8,7 +8,8 @@ public sealed class JournalLineTests
 {
     public static TheoryData<JournalEvent> Events => new(
         new JobOpened("AutoSweep 0.1.0", Some.Profile),
-        new BenchConnected { MeterResource = "TCPIP::192.0.2.1::5025::SOCKET", MeterIdentity = "a,b,c,d", MeterDriver = "scpi-dmm", AmplifierGain = 20 },
+        new BenchConnected { MeterResource = "TCPIP::192.0.2.1::5025::SOCKET", MeterIdentity = "a,b,c,d", MeterDriver = "scpi-dmm",
+            AmplifierGain = 20 },
         new StageStarted(JobStage.Sweep, [49, 50]),
         new OutputRecognised(JobStage.Sweep, 49, 523.0769, RecognisedBy.Tone),
         Some.Read(49, 254_393),
@@ -55,7 +56,8 @@ public sealed class JournalLineTests
         }
     }
 
-    // Check value of CRC-32 for the text "123456789": CBF43926 (ISO 3309 / ITU-T V.42, as listed in the catalogue of parametrised CRC algorithms, from memory).
+    // Check value of CRC-32 for the text "123456789": CBF43926 (ISO 3309 / ITU-T V.42, as listed in the catalogue of parametrised CRC
+    // algorithms, from memory).
     [Fact]
     public void The_checksum_is_the_standard_CRC_32()
     {

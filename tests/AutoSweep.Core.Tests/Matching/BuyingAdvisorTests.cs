@@ -47,8 +47,10 @@ public sealed class BuyingAdvisorTests
         var (low, high) = ToleranceLetters.Percent[line.ToleranceLetter];
 
         Assert.All([low, high], percent => Assert.Contains(
-            new[] { 0L, 68_000 }, beside => new LevelLoss(target).Decibels((line.NominalPicofarads * (1 + (percent / 100))) + beside, 0) <= 0.05));
+            new[] { 0L, 68_000 }, beside => new LevelLoss(target).Decibels((line.NominalPicofarads * (1 + (percent / 100))) + beside,
+                0) <= 0.05));
     }
 
-    private static MatchTarget Target(int output, long picofarads, double halfWidth) => new() { Output = output, Wanted = new(picofarads), HalfWidthPicofarads = halfWidth };
+    private static MatchTarget Target(int output, long picofarads, double halfWidth) =>
+        new() { Output = output, Wanted = new(picofarads), HalfWidthPicofarads = halfWidth };
 }

@@ -41,7 +41,8 @@ public sealed class LevelLossTests
         var random = new Random(1);
         var target = Target(ResponseLaw.Shunt) with { SdPicofarads = 400 };
         double Normal() => Math.Sqrt(-2 * Math.Log(1 - random.NextDouble())) * Math.Cos(2 * Math.PI * random.NextDouble());
-        var drawn = Enumerable.Range(0, 200_000).Average(_ => 10 * Math.Log10(1 + Math.Pow((300 + (400 * Normal()) + (100 * Normal())) / 8_000, 2)));
+        var drawn = Enumerable.Range(0, 200_000).Average(_ => 10 * Math.Log10(1
+            + Math.Pow((300 + (400 * Normal()) + (100 * Normal())) / 8_000, 2)));
 
         var expected = new LevelLoss(target).Decibels(100_300, 100 * 100);
 
@@ -62,7 +63,9 @@ public sealed class LevelLossTests
     }
 
     [Fact]
-    public void A_target_known_too_badly_has_no_window() => Assert.Null(new LevelLoss(Target(ResponseLaw.Shunt) with { SdPicofarads = 900 }).Window(0.05));
+    public void A_target_known_too_badly_has_no_window() => Assert.Null(new LevelLoss(Target(ResponseLaw.Shunt) with { SdPicofarads = 900 })
+        .Window(0.05));
 
-    private static MatchTarget Target(ResponseLaw law) => new() { Output = 55, Wanted = new(100_000), HalfWidthPicofarads = 8_000, Law = law };
+    private static MatchTarget Target(ResponseLaw law) => new() { Output = 55, Wanted = new(100_000), HalfWidthPicofarads = 8_000,
+        Law = law };
 }

@@ -55,7 +55,8 @@ public sealed class MatcherTests
     [Fact]
     public void Fewer_parts_come_before_less_loss()
     {
-        var match = Match(new([Target(1, 100_000, 10_000)], [InventedShop.Part("P1", 100_500), InventedShop.Part("P2", 47_000), InventedShop.Part("P3", 53_000)]));
+        var match = Match(new([Target(1, 100_000, 10_000)], [InventedShop.Part("P1", 100_500), InventedShop.Part("P2", 47_000),
+            InventedShop.Part("P3", 53_000)]));
 
         Assert.Equal(["P1"], Picked(match)[1]);
     }
@@ -85,14 +86,16 @@ public sealed class MatcherTests
 
         var again = Match(new(targets, parts) { Excluded = new HashSet<string> { gone }, Earlier = Picked(first) });
 
-        var changed = again.Outputs.Zip(first.Outputs).Where(pair => !Ids(pair.First).SequenceEqual(Ids(pair.Second))).Select(pair => pair.First.Target.Output);
+        var changed = again.Outputs.Zip(first.Outputs).Where(pair => !Ids(pair.First).SequenceEqual(Ids(pair.Second)))
+            .Select(pair => pair.First.Target.Output);
         Assert.Equal([first.Outputs[7].Target.Output], changed);
     }
 
     [Fact]
     public void A_part_of_too_low_or_unknown_voltage_is_not_used_where_a_voltage_is_required()
     {
-        Part[] parts = [InventedShop.Part("P1", 100_000), InventedShop.Part("P2", 100_000) with { RatedVolts = 50 }, InventedShop.Part("P3", 100_500) with { RatedVolts = 100 }];
+        Part[] parts = [InventedShop.Part("P1", 100_000), InventedShop.Part("P2", 100_000) with { RatedVolts = 50 },
+            InventedShop.Part("P3", 100_500) with { RatedVolts = 100 }];
 
         Assert.Equal(["P3"], Picked(Match(new([Target(1, 100_000, 10_000) with { RequiredVolts = 63 }], parts)))[1]);
     }
@@ -123,17 +126,21 @@ public sealed class MatcherTests
     {
         foreach (var instance in AssignmentInstance.Read(Repository.Text("tests/Reference/or_library_gap.json")))
         {
-            var solution = new PackingSolver(instance.AsPacking(), new() { TimeLimit = TimeSpan.FromSeconds(60) }, TimeProvider.System).Solve(CancellationToken.None)!;
+            var solution = new PackingSolver(instance.AsPacking(), new() { TimeLimit = TimeSpan.FromSeconds(60) }, TimeProvider.System)
+                .Solve(CancellationToken.None)!;
             Assert.Equal(instance.KnownOptimum, -solution.Levels[0].Value);
             Assert.True(solution.Levels[0].IsProven);
         }
     }
 
-    private static MatchTarget Target(int output, long picofarads, double halfWidth) => new() { Output = output, Wanted = new(picofarads), HalfWidthPicofarads = halfWidth };
+    private static MatchTarget Target(int output, long picofarads, double halfWidth) =>
+        new() { Output = output, Wanted = new(picofarads), HalfWidthPicofarads = halfWidth };
 
-    private static MatchResult Match(MatchRequest request, MatchOptions? options = null) => new Matcher(options ?? new(), TimeProvider.System).Match(request, CancellationToken.None);
+    private static MatchResult Match(MatchRequest request, MatchOptions? options = null) =>
+        new Matcher(options ?? new(), TimeProvider.System).Match(request, CancellationToken.None);
 
     private static IEnumerable<string> Ids(MatchedOutput output) => (output.Combination?.Parts ?? []).Select(part => part.Id);
 
-    private static Dictionary<int, IReadOnlyList<string>> Picked(MatchResult match) => match.Outputs.ToDictionary(output => output.Target.Output, output => (IReadOnlyList<string>)[.. Ids(output)]);
+    private static Dictionary<int, IReadOnlyList<string>> Picked(MatchResult match) =>
+        match.Outputs.ToDictionary(output => output.Target.Output, output => (IReadOnlyList<string>)[.. Ids(output)]);
 }

@@ -29,7 +29,8 @@ public sealed class BinPlanTests
     [Fact]
     public void A_cut_falls_into_the_gap_between_two_heaps_at_a_round_value()
     {
-        long[] stock = [.. Enumerable.Range(0, 20).Select(index => 46_500L + (50 * index)), .. Enumerable.Range(0, 24).Select(index => 99_000L + (80 * index))];
+        long[] stock = [.. Enumerable.Range(0, 20).Select(index => 46_500L + (50 * index)),
+            .. Enumerable.Range(0, 24).Select(index => 99_000L + (80 * index))];
 
         Assert.Equal([90_000], BinPlan.For(stock, 25).CutsPicofarads);
     }
@@ -38,5 +39,6 @@ public sealed class BinPlanTests
     public void A_small_stock_is_one_bin() => Assert.Empty(BinPlan.For([1, 2, 3]).CutsPicofarads);
 
     [Fact]
-    public void Parts_of_equal_value_never_part() => Assert.All(BinPlan.For(Enumerable.Repeat(100_000L, 100)).CutsPicofarads, cut => Assert.Equal(100_000, cut));
+    public void Parts_of_equal_value_never_part() => Assert.All(BinPlan.For(Enumerable.Repeat(100_000L, 100)).CutsPicofarads, cut =>
+        Assert.Equal(100_000, cut));
 }

@@ -11,8 +11,10 @@ public sealed class StandardTablesTests
     public void Every_tolerance_letter_of_IEC_60062_means_what_the_standard_says()
     {
         using var file = JsonDocument.Parse(Repository.Text("tests/Reference/iec60062_tolerance.json"));
-        var symmetric = file.RootElement.GetProperty("symmetric_percent").EnumerateObject().ToDictionary(one => one.Name, one => (-one.Value.GetDouble(), one.Value.GetDouble()));
-        var asymmetric = file.RootElement.GetProperty("asymmetric_percent").EnumerateObject().ToDictionary(one => one.Name, one => (one.Value[0].GetDouble(), one.Value[1].GetDouble()));
+        var symmetric = file.RootElement.GetProperty("symmetric_percent").EnumerateObject()
+            .ToDictionary(one => one.Name, one => (-one.Value.GetDouble(), one.Value.GetDouble()));
+        var asymmetric = file.RootElement.GetProperty("asymmetric_percent").EnumerateObject()
+            .ToDictionary(one => one.Name, one => (one.Value[0].GetDouble(), one.Value[1].GetDouble()));
 
         Assert.Equal(symmetric.Concat(asymmetric).OrderBy(one => one.Key), ToleranceLetters.Percent.OrderBy(one => one.Key));
     }
@@ -36,7 +38,8 @@ public sealed class StandardTablesTests
         var series = name == "E24" ? PreferredSeries.E24 : PreferredSeries.E96;
 
         Assert.Equal(file.RootElement.GetProperty(name).EnumerateArray().Select(value => value.GetInt32()), series.Steps);
-        Assert.Equal(file.RootElement.GetProperty("series_tolerance_percent").GetProperty(name).GetDouble(), ToleranceLetters.Percent[series.ToleranceLetter].HighestPercent);
+        Assert.Equal(file.RootElement.GetProperty("series_tolerance_percent").GetProperty(name).GetDouble(),
+            ToleranceLetters.Percent[series.ToleranceLetter].HighestPercent);
     }
 
     [Fact]

@@ -7,7 +7,8 @@ namespace AutoSweep.Core.Tests.Stock;
 
 public sealed class StockStateTests
 {
-    private static readonly PartsTakenIn Three = new([InventedShop.Part("P1", 100_000), InventedShop.Part("P2", 47_000), InventedShop.Part("P3", 52_000)]);
+    private static readonly PartsTakenIn Three = new([InventedShop.Part("P1", 100_000), InventedShop.Part("P2", 47_000),
+        InventedShop.Part("P3", 52_000)]);
 
     public static TheoryData<StockEvent> Events => new(
         Three,
@@ -39,7 +40,8 @@ public sealed class StockStateTests
     {
         var known = typeof(StockEvent).Assembly.GetTypes().Where(type => type.IsSubclassOf(typeof(StockEvent)));
 
-        Assert.Equal(known.Select(type => type.Name).Order(), ((IEnumerable<object[]>)Events).Select(row => row[0].GetType().Name).Distinct().Order());
+        Assert.Equal(known.Select(type => type.Name).Order(), ((IEnumerable<object[]>)Events).Select(row => row[0].GetType().Name)
+            .Distinct().Order());
     }
 
     [Fact]
@@ -95,7 +97,8 @@ public sealed class StockStateTests
     [Fact]
     public void Taking_an_entry_back_brings_back_what_was_before_it()
     {
-        var fitted = Fold(Three, new PartsReserved("job", [new("P2", 49)]), new PartsFitted("job", 49, ["P2"]), new LedgerEntryWithdrawn(3));
+        var fitted = Fold(Three, new PartsReserved("job", [new("P2", 49)]), new PartsFitted("job", 49, ["P2"]),
+            new LedgerEntryWithdrawn(3));
         var measured = Fold(Three, new PartMeasuredAgain("P1", new(99_000, 0, Some.Time)), new LedgerEntryWithdrawn(2));
 
         Assert.Equal(PartStatus.Reserved, fitted.Parts["P2"].Status);
@@ -129,5 +132,6 @@ public sealed class StockStateTests
     }
 
     private static StockState Fold(params StockEvent[] events) =>
-        events.Select((what, index) => new StockEntry(index + 1, Some.Time, what)).Aggregate(StockState.Empty, (state, entry) => state.Apply(entry));
+        events.Select((what, index) => new StockEntry(index + 1, Some.Time, what))
+            .Aggregate(StockState.Empty, (state, entry) => state.Apply(entry));
 }

@@ -46,7 +46,9 @@ internal static class Some
         Seconds = 1.5,
     };
 
-    public static JobState Fold(params JournalEvent[] events) => Entries(events).Aggregate(JobState.Empty, (state, entry) => state.Apply(entry));
+    public static JobState Fold(params JournalEvent[] events) => Entries(events)
+        .Aggregate(JobState.Empty, (state, entry) => state.Apply(entry));
 
-    public static IEnumerable<JournalEntry> Entries(params JournalEvent[] events) => events.Select((what, index) => new JournalEntry(index + 1, Time.AddSeconds(index), what));
+    public static IEnumerable<JournalEntry> Entries(params JournalEvent[] events) =>
+        events.Select((what, index) => new JournalEntry(index + 1, Time.AddSeconds(index), what));
 }

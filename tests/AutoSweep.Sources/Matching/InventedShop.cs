@@ -12,13 +12,16 @@ namespace AutoSweep.Sources.Matching;
 /// </remarks>
 public static class InventedShop
 {
-    private static readonly (long Nanofarads, int Weight)[] Drawers = [(100, 34), (220, 8), (68, 6), (47, 10), (33, 10), (22, 8), (10, 8), (15, 6), (5, 5), (2, 5)];
+    private static readonly (long Nanofarads, int Weight)[] Drawers = [(100, 34), (220, 8), (68, 6), (47, 10), (33, 10), (22, 8), (10, 8),
+        (15, 6), (5, 5), (2, 5)];
 
     /// <summary>Targets of so many outputs: six low filters in each 43.</summary>
-    public static IReadOnlyList<MatchTarget> Targets(int outputs, Random random) => [.. Enumerable.Range(0, outputs).Select(index => Target(49 + index, index % 43 < 6, random))];
+    public static IReadOnlyList<MatchTarget> Targets(int outputs, Random random) =>
+        [.. Enumerable.Range(0, outputs).Select(index => Target(49 + index, index % 43 < 6, random))];
 
     /// <summary>So many measured parts.</summary>
-    public static IReadOnlyList<Part> Parts(int count, Random random) => [.. Enumerable.Range(1, count).Select(number => Draw(number, random))];
+    public static IReadOnlyList<Part> Parts(int count, Random random) =>
+        [.. Enumerable.Range(1, count).Select(number => Draw(number, random))];
 
     /// <summary>A measured part of a given value.</summary>
     public static Part Part(string id, long picofarads, double uncertainty = 0) =>
@@ -45,7 +48,8 @@ public static class InventedShop
         var tolerance = random.Next(2) == 0 ? ("J", 0.05) : ("K", 0.10);
         // Makers sort: within the tolerance, more often near the middle than at the ends.
         var value = nominal * (1 + (tolerance.Item2 * (random.NextDouble() + random.NextDouble() - 1)));
-        return Part($"P{number:00000}", (long)value, 1 + (0.0005 * value)) with { NominalPicofarads = nominal, ToleranceLetter = tolerance.Item1, RatedVolts = 100 };
+        return Part($"P{number:00000}", (long)value, 1 + (0.0005 * value)) with { NominalPicofarads = nominal,
+            ToleranceLetter = tolerance.Item1, RatedVolts = 100 };
     }
 
     private static double Between(double least, double most, Random random) => least + ((most - least) * random.NextDouble());

@@ -33,7 +33,8 @@ public sealed class JobMatchTests : IDisposable
         Assert.Equal(PartStatus.Available, Ledger.Read().Parts["P3"].Status);
         Assert.Equal(["P1", "P2"], record.State.Matched!.Outputs.SelectMany(output => output.Parts).Order());
         Assert.Equal(3, File.ReadAllLines(_job.File("picking-list.csv")).Length);
-        Assert.Equal(0, JsonDocument.Parse(File.ReadAllText(_job.File("picking-list.json"))).RootElement.GetProperty("outside").GetProperty("value").GetInt32());
+        Assert.Equal(0, JsonDocument.Parse(File.ReadAllText(_job.File("picking-list.json"))).RootElement.GetProperty("outside")
+            .GetProperty("value").GetInt32());
     }
 
     [Fact]
@@ -103,13 +104,15 @@ public sealed class JobMatchTests : IDisposable
 
     private JobMatch Match(JobRecord record) => new(record, Ledger, TimeProvider.System);
 
-    private static long Wanted(JobRecord record, int output) => MatchTargets.Of(record.State, 0).Single(target => target.Output == output).Wanted.Picofarads;
+    private static long Wanted(JobRecord record, int output) => MatchTargets.Of(record.State, 0).Single(target => target.Output == output)
+        .Wanted.Picofarads;
 
     private JobRecord Swept(params int[] outputs)
     {
         var record = Some.Job(_job);
         foreach (var output in outputs)
-            record.Append(Some.Swept(output) with { ToneHertz = record.Profile.ToneOf(record.Profile.Outputs.Single(one => one.Number == output)).Hertz });
+            record.Append(Some.Swept(output) with { ToneHertz = record.Profile.ToneOf(record.Profile.Outputs.Single(one =>
+                one.Number == output)).Hertz });
         return record;
     }
 

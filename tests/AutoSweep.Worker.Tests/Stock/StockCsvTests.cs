@@ -18,8 +18,10 @@ public sealed class StockCsvTests
             """);
 
         var part = Assert.Single(import.Parts);
-        Assert.Equal((104_512, 52.5, 0.0004, "LCR 1"), (part.Measured.Picofarads, part.Measured.UncertaintyPicofarads, part.Measured.Dissipation, part.Measured.Meter));
-        Assert.Equal(("A7", 100_000, "J", "polypropylene", 100, "red 3"), (part.Id, part.NominalPicofarads, part.ToleranceLetter, part.Dielectric, part.RatedVolts, part.Bin));
+        Assert.Equal((104_512, 52.5, 0.0004, "LCR 1"), (part.Measured.Picofarads, part.Measured.UncertaintyPicofarads,
+            part.Measured.Dissipation, part.Measured.Meter));
+        Assert.Equal(("A7", 100_000, "J", "polypropylene", 100, "red 3"),
+            (part.Id, part.NominalPicofarads, part.ToleranceLetter, part.Dielectric, part.RatedVolts, part.Bin));
         Assert.Equal("2026-02-28", part.Measured.At.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
         var written = StockCsv.Text(StockState.Empty.Apply(new(1, Now, import.AsEvent(StockState.Empty, "file"))));
         Assert.Contains("shelf,price", written, StringComparison.Ordinal);
@@ -38,15 +40,20 @@ public sealed class StockCsvTests
 
     [Theory]
     [InlineData("measured_pf,tolerance\n\"104,5\",J\n", "line 2, measured_pf: '104,5' has a comma; write a point as decimal mark: 104.5")]
-    [InlineData("measured_pf\n104.5n\n", "line 2, measured_pf: '104.5n' is not a plain number; write it in picofarads without a unit: 104500")]
-    [InlineData("measured_pf\n1 000\n", "line 2, measured_pf: '1 000' is not a plain number; write digits, with a point as decimal mark and no unit")]
+    [InlineData("measured_pf\n104.5n\n",
+        "line 2, measured_pf: '104.5n' is not a plain number; write it in picofarads without a unit: 104500")]
+    [InlineData("measured_pf\n1 000\n",
+        "line 2, measured_pf: '1 000' is not a plain number; write digits, with a point as decimal mark and no unit")]
     [InlineData("measured_pf\n-5\n", "line 2, measured_pf: -5 is out of range; write a number from 1 to 1000000000")]
     [InlineData("id,measured_pf\nA1,\n", "line 2, measured_pf: the cell is empty; write a number from 1 to 1000000000")]
-    [InlineData("measured_pf,tolerance\n100,X\n", "line 2, tolerance: 'X'; write one of B C D F G H J K M N Q S T Z, or leave the cell empty")]
+    [InlineData("measured_pf,tolerance\n100,X\n",
+        "line 2, tolerance: 'X'; write one of B C D F G H J K M N Q S T Z, or leave the cell empty")]
     [InlineData("measured_pf,measured_on\n100,24.11.2026\n", "line 2, measured_on: '24.11.2026' is not a date; write it as 2026-11-24")]
     [InlineData("measured_pf,status\n100,fitted\n", "line 2, status: 'fitted'; write available, or leave the cell empty")]
-    [InlineData("measured_pf,id\n100,A1,surplus\n", "line 2: 3 cells where the header has 2; quote a cell that holds a comma, and use a point as decimal mark")]
-    [InlineData("measured_pf;id\n100;A1\n", "line 1: the cells are separated by semicolons; save the file with commas between cells and a point as decimal mark")]
+    [InlineData("measured_pf,id\n100,A1,surplus\n",
+        "line 2: 3 cells where the header has 2; quote a cell that holds a comma, and use a point as decimal mark")]
+    [InlineData("measured_pf;id\n100;A1\n",
+        "line 1: the cells are separated by semicolons; save the file with commas between cells and a point as decimal mark")]
     [InlineData("value,id\n100,A1\n", "line 1: no column measured_pf, found value, id; name the measured value in picofarads so")]
     public void A_bad_line_is_named_with_what_to_write_instead(string text, string trouble)
     {
@@ -74,7 +81,8 @@ public sealed class StockCsvTests
         try
         {
             Assert.Equal(0.5, Read("measured_pf,uncertainty_pf\n1000,0.5\n").Parts.Single().Measured.UncertaintyPicofarads);
-            Assert.Contains(",0.5,", StockCsv.Text(StockState.Empty.Apply(new(1, Now, Read("measured_pf,uncertainty_pf\n1000,0.5\n").AsEvent(StockState.Empty, "file")))), StringComparison.Ordinal);
+            Assert.Contains(",0.5,", StockCsv.Text(StockState.Empty.Apply(new(1, Now,
+                Read("measured_pf,uncertainty_pf\n1000,0.5\n").AsEvent(StockState.Empty, "file")))), StringComparison.Ordinal);
         }
         finally
         {

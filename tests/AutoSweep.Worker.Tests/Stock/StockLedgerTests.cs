@@ -17,10 +17,12 @@ public sealed class StockLedgerTests : IDisposable
         await Ledger().AppendAsync(Some.TakenIn("P1"), default);
         var benches = new[] { Ledger(), Ledger() };
 
-        var answers = await Task.WhenAll(benches.Select((ledger, index) => Task.Run(() => ledger.AppendAsync(new PartsReserved($"job {index}", [new("P1", 49)]), default))));
+        var answers = await Task.WhenAll(benches.Select((ledger, index) =>
+            Task.Run(() => ledger.AppendAsync(new PartsReserved($"job {index}", [new("P1", 49)]), default))));
 
         Assert.Single(answers, answer => answer.Entry is not null);
-        Assert.Contains("P1 is reserved for output 49 of job", Assert.Single(answers, answer => answer.Refusal is not null).Refusal!.Found, StringComparison.Ordinal);
+        Assert.Contains("P1 is reserved for output 49 of job", Assert.Single(answers, answer => answer.Refusal is not null).Refusal!.Found,
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -75,7 +77,8 @@ public sealed class StockLedgerTests : IDisposable
         Assert.Contains("line 2", fault.Found, StringComparison.Ordinal);
         Assert.Equal(1, aside);
         Assert.Equal(["P1", "P3"], Ledger().Read().Parts.Keys);
-        Assert.Contains("\"P9\"", await File.ReadAllTextAsync(Directory.GetFiles(_folder.Path, "*.damaged-*").Single()), StringComparison.Ordinal);
+        Assert.Contains("\"P9\"", await File.ReadAllTextAsync(Directory.GetFiles(_folder.Path, "*.damaged-*").Single()),
+            StringComparison.Ordinal);
         // A bench that was running all the while finds its way into the new file.
         Assert.Equal(["P1", "P3"], bench.Read().Parts.Keys);
     }

@@ -14,7 +14,8 @@ internal static class Some
     public static JobRecord Job(TemporaryFolder folder, GeneratorProfile? profile = null) =>
         JobRecord.Begin(JobFolder.Open(folder.Path), profile ?? Profile, "AutoSweep test", TimeProvider.System);
 
-    public static Part Part(string id, long picofarads = 100_000) => new() { Id = id, Measured = new(picofarads, 0, new(2026, 3, 1, 9, 0, 0, TimeSpan.Zero)) };
+    public static Part Part(string id, long picofarads = 100_000) => new() { Id = id,
+        Measured = new(picofarads, 0, new(2026, 3, 1, 9, 0, 0, TimeSpan.Zero)) };
 
     public static PartsTakenIn TakenIn(string id) => new([Part(id)]);
 

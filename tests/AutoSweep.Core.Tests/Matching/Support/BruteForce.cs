@@ -29,7 +29,8 @@ internal sealed class BruteForce(MatchRequest request, MatchOptions options)
         {
             var parts = request.Parts.Where((_, place) => (set >> place & 1) == 1).ToList();
             if (parts.Count <= options.MostParts && IsAllowed(target.Output, parts, used) && CostOf(target, pinned, parts) is { } added)
-                Try(index + 1, [.. used, .. parts.Select(part => part.Id)], (cost.Outside + added.Outside, cost.Parts + parts.Count, cost.Moved + added.Moved, cost.Loss + added.Loss));
+                Try(index + 1, [.. used, .. parts.Select(part => part.Id)],
+                    (cost.Outside + added.Outside, cost.Parts + parts.Count, cost.Moved + added.Moved, cost.Loss + added.Loss));
         }
     }
 
@@ -44,11 +45,13 @@ internal sealed class BruteForce(MatchRequest request, MatchOptions options)
     // No parts at all is outside; parts outside the limit are only taken where they are pinned and nothing is added.
     private (long Outside, long Moved, long Loss)? CostOf(MatchTarget target, IReadOnlyList<string> pinned, List<Part> parts)
     {
-        var moved = request.Earlier.GetValueOrDefault(target.Output, []).Count(id => request.Parts.Any(part => part.Id == id) && parts.All(part => part.Id != id));
+        var moved = request.Earlier.GetValueOrDefault(target.Output, [])
+            .Count(id => request.Parts.Any(part => part.Id == id) && parts.All(part => part.Id != id));
         if (parts.Count == 0)
             return (1, moved, 0);
         var sum = parts.Sum(part => part.Measured.Picofarads);
-        var loss = new LevelLoss(target).Decibels(sum, parts.Sum(part => part.Measured.UncertaintyPicofarads * part.Measured.UncertaintyPicofarads));
+        var loss = new LevelLoss(target).Decibels(sum, parts.Sum(part =>
+            part.Measured.UncertaintyPicofarads * part.Measured.UncertaintyPicofarads));
         var units = (long)Math.Round(loss * 1e7);
         if (loss <= options.LossLimitDecibels + 1e-12)
             return (0, moved, units);
