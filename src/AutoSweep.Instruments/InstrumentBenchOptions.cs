@@ -35,7 +35,7 @@ public sealed record InstrumentBenchOptions
     /// closed while somebody fetches a cup of coffee. 0 turns the watchdog off.</value>
     public TimeSpan FixtureWatchdog { get; init; } = TimeSpan.FromSeconds(10);
 
-    /// <summary>The capacitance of the capacitance meter's leads where the meter itself does not correct it; taken off every reading.</summary>
+    /// <summary>The capacitance meter's leads, where the meter itself does not correct them; taken off every reading.</summary>
     /// <value>Default 0: the meter's own open correction, done at the clips that are used.</value>
     public Capacitance CapacitanceMeterLeads { get; init; }
 }

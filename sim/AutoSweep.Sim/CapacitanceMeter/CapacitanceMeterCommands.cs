@@ -40,7 +40,8 @@ internal static class CapacitanceMeterCommands
             Aperture = arguments.Expect(1, 2).Word(0, "SHORt", "MEDium", "LONG"),
             Averages = (int)arguments.NumberOrDefault(1, Averages),
         })
-        .Query("APERture?", arguments => arguments.None(() => FormattableString.Invariant($"{meter.Settings.Aperture},{meter.Settings.Averages}")));
+        .Query("APERture?", arguments => arguments.None(() =>
+            FormattableString.Invariant($"{meter.Settings.Aperture},{meter.Settings.Averages}")));
 
     private static void AddTrigger(CommandTable table, CapacitanceMeterInstrument meter) => table
         .Command("TRIGger:SOURce", arguments => meter.Settings = meter.Settings with

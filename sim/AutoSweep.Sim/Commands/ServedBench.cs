@@ -62,7 +62,8 @@ internal sealed class ServedBench : IDisposable
         partHands = new(bench.Hands, clips, lcrEar, clock, Tell, bench.Seed + 4);
         lcr.Displayed += partHands.Read;
         Ready = new(
-            meterPort.Resource, FixtureResource, capacitancePort.Resource, BenchFile.CalibrationPath(path), profilePath, options.ClockRate, bench.FrontEnd.Gain);
+            meterPort.Resource, FixtureResource, capacitancePort.Resource, BenchFile.CalibrationPath(path), profilePath, options.ClockRate,
+            bench.FrontEnd.Gain);
     }
 
     public ReadyLine Ready { get; }
@@ -76,7 +77,8 @@ internal sealed class ServedBench : IDisposable
         await output.WriteLineAsync(JsonSerializer.Serialize(Ready, Lines));
         await output.FlushAsync(cancellationToken);
         var ended = await Task.WhenAny(
-            meterPort.RunAsync(cancellationToken), capacitancePort.RunAsync(cancellationToken), FixtureAsync(cancellationToken), HandsAsync(cancellationToken));
+            meterPort.RunAsync(cancellationToken), capacitancePort.RunAsync(cancellationToken), FixtureAsync(cancellationToken),
+            HandsAsync(cancellationToken));
         if (!cancellationToken.IsCancellationRequested) await ended;
     }
 

@@ -7,7 +7,7 @@ using AutoSweep.Sim.Clock;
 
 namespace AutoSweep.Sim.Hands;
 
-/// <summary>The hands at the LCR meter's clips: they take parts in one by one, and later clip the pairs that its display asks for.</summary>
+/// <summary>The hands at the LCR meter's clips: they take parts in one by one, and clip the pairs that its display asks for.</summary>
 /// <remarks>
 /// Taking in: a part on the clips, wait for the LCR meter's beep, off, the next; each part that was beeped for gets the next running
 /// number, which is all that the hands know of it. Fitting: when the meter's display shows numbers (<c>DISP:LINE "17 + 22"</c>), those
@@ -62,9 +62,11 @@ internal sealed partial class PartHands
     private async Task<bool> TakeInAsync(int part, CancellationToken cancellationToken)
     {
         await PauseAsync(cancellationToken);
+        // Listening begins before the part is on: on a fast clock the beep may follow at once.
+        var beep = ear.ListenAsync(TimeSpan.FromSeconds(script.PatienceSeconds), clock, cancellationToken);
         clips.Put([part]);
         Tell("clip", HandsPhase.Parts, part);
-        var answered = await ear.ListenAsync(TimeSpan.FromSeconds(script.PatienceSeconds), clock, cancellationToken);
+        var answered = await beep;
         Tell(answered ? "beep" : "noBeep", HandsPhase.Parts, part);
         await Task.Delay(TimeSpan.FromSeconds(script.ReactionSeconds), clock, cancellationToken);
         clips.TakeOff();
@@ -80,9 +82,10 @@ internal sealed partial class PartHands
             var wanted = Numbers(await display.Reader.ReadAsync(cancellationToken));
             if (wanted.Length == 0) continue;
             await PauseAsync(cancellationToken);
+            var over = BeepOrOtherTextAsync(cancellationToken);
             clips.Put(wanted);
             Tell("clip", HandsPhase.Fit, note: string.Join('+', wanted));
-            await BeepOrOtherTextAsync(cancellationToken);
+            await over;
             await Task.Delay(TimeSpan.FromSeconds(script.ReactionSeconds), clock, cancellationToken);
             clips.TakeOff();
             Tell("unclip", HandsPhase.Fit);

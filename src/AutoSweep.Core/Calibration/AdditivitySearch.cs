@@ -5,8 +5,8 @@ using AutoSweep.Core.Fitting;
 namespace AutoSweep.Core.Calibration;
 
 /// <summary>Looks for what breaks additivity, and fits what is left.</summary>
-/// <remarks>First for one relay that adds another value in company than alone, then for one that at times did not close; else for single sets that are off, by leaving out the one
-/// whose absence betters the fit most, until the rest adds up.</remarks>
+/// <remarks>First for one relay that adds another value in company than alone, then for one that at times did not close; else for single
+/// sets that are off, by leaving out the one whose absence betters the fit most, until the rest adds up.</remarks>
 internal static class AdditivitySearch
 {
     // More than a third of the sets off is no longer an exception of the rule.
@@ -31,7 +31,8 @@ internal static class AdditivitySearch
             .MinBy(candidate => candidate.Fit!.ChiSquared);
         return best.Fit is { } fit && model.Holds(fit) ? new(
             RelayFindingKind.OffWhenCombined, best.Relay + 1,
-            string.Create(CultureInfo.InvariantCulture, $"beside other relays it adds {fit.Coefficients[^1]:+0.0;-0.0} pF more than alone")) : null;
+            string.Create(
+                CultureInfo.InvariantCulture, $"beside other relays it adds {fit.Coefficients[^1]:+0.0;-0.0} pF more than alone")) : null;
     }
 
     private static bool InCompany(CalibrationSet set, int relay) => set.Holds(relay) && BitOperations.PopCount(set.Closed) > 1;
@@ -60,7 +61,8 @@ internal static class AdditivitySearch
             .MaxBy(candidate => candidate.Sets.Length);
         return best.Sets.Length == 0 ? [Unexplained(model, fit, leftOut)] : [new(
             RelayFindingKind.Intermittent, best.Relay + 1,
-            $"in {best.Sets.Length} of {model.Sets.Count} sets it did not do as told: {string.Join("; ", best.Sets.Take(3).Select(SetText))}")];
+            $"in {best.Sets.Length} of {model.Sets.Count} sets it did not do as told: "
+            + string.Join("; ", best.Sets.Take(3).Select(SetText)))];
     }
 
     // A set with the relay that reads low by just its capacitance, or one without it that reads as much high.

@@ -19,7 +19,11 @@ public sealed record CalibrationCheck(
 
     /// <summary>The sets that a check reads: open, each decade as a whole, a few random combinations.</summary>
     public static IReadOnlyList<uint> Sets(int relays) =>
-        [.. CalibrationPlan.Sets(relays, new() { Pairs = false, RandomSets = 4, OpenEvery = 100 }).Where(set => BitOperations.PopCount(set) != 1).Distinct()];
+    [
+        .. CalibrationPlan.Sets(relays, new() { Pairs = false, RandomSets = 4, OpenEvery = 100 })
+            .Where(set => BitOperations.PopCount(set) != 1)
+            .Distinct(),
+    ];
 
     /// <summary>Compares one set's readings.</summary>
     /// <param name="closed">The relays; bit 0 is relay 1.</param>

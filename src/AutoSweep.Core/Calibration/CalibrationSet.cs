@@ -18,7 +18,9 @@ internal sealed record CalibrationSet(uint Closed, int Count, double Mean, doubl
     private static CalibrationSet Of(IGrouping<uint, CalibrationReading> group)
     {
         var values = group.Select(reading => reading.Picofarads).ToArray();
-        double[] losses = group.All(reading => reading.Dissipation is not null) ? [.. group.Select(reading => reading.Dissipation!.Value)] : [];
+        double[] losses = group.All(reading => reading.Dissipation is not null)
+            ? [.. group.Select(reading => reading.Dissipation!.Value)]
+            : [];
         return new(
             group.Key, values.Length, values.Mean(), values.Length > 1 ? values.Variance() : double.NaN,
             losses.Length > 0 ? losses.Mean() : null, losses.Length > 1 ? losses.Variance() : double.NaN);

@@ -4,7 +4,8 @@ using MathNet.Numerics.Statistics;
 
 namespace AutoSweep.Core.Calibration;
 
-/// <summary>Finds relays that leak, from the dissipation: the parallel conductance D·ω·C adds up over relays as the capacitance does.</summary>
+/// <summary>Finds relays that leak, from the dissipation: the parallel conductance D·ω·C adds up over relays as the capacitance
+/// does.</summary>
 internal static class LossRule
 {
     private const double CoverageFactor = 3;
@@ -20,7 +21,8 @@ internal static class LossRule
     {
         if (model.Sets.Any(set => set.Dissipation is null))
             yield break;
-        var scatter = model.Sets.Where(set => set.Count > 1).Select(set => Math.Sqrt(set.DissipationVariance)).DefaultIfEmpty(AssumedScatter);
+        var scatter = model.Sets
+            .Where(set => set.Count > 1).Select(set => Math.Sqrt(set.DissipationVariance)).DefaultIfEmpty(AssumedScatter);
         var sd = Math.Max(scatter.Median(), FinestDissipation);
         var fit = AdditiveModel.Fit(model.Sets, model.Relays, set => set.Dissipation!.Value * set.Mean, set => Sd(model, set, sd));
         foreach (var (index, relay) in relays.Index().Where(relay => fit is not null && !dead.Contains(relay.Index)))
@@ -38,7 +40,8 @@ internal static class LossRule
     {
         var tangent = fit.Coefficients[1 + index] / relay.Picofarads;
         var slack = CoverageFactor * Math.Sqrt(fit.Covariance[1 + index, 1 + index]) / relay.Picofarads;
-        var text = string.Create(CultureInfo.InvariantCulture, $"closing it adds a loss tangent of {tangent:0.0000} (sound: below {limit:0.0000})");
+        var text = string.Create(
+            CultureInfo.InvariantCulture, $"closing it adds a loss tangent of {tangent:0.0000} (sound: below {limit:0.0000})");
         return (tangent - slack > limit, tangent + slack < -limit) switch
         {
             (true, _) => new(RelayFindingKind.Leaking, index + 1, text),

@@ -1,4 +1,5 @@
 using MathNet.Numerics.LinearAlgebra;
+using MathNet.Numerics.LinearAlgebra.Factorization;
 
 namespace AutoSweep.Core.Fitting;
 
@@ -13,9 +14,10 @@ public static class WeightedLeastSquares
     /// <exception cref="ArgumentException">The observations do not tell every coefficient.</exception>
     public static LinearFit Solve(Matrix<double> design, Vector<double> observations, Vector<double> standardDeviations)
     {
-        var weighted = Matrix<double>.Build.Dense(design.RowCount, design.ColumnCount, (row, column) => design[row, column] / standardDeviations[row]);
+        var weighted = Matrix<double>.Build.Dense(
+            design.RowCount, design.ColumnCount, (row, column) => design[row, column] / standardDeviations[row]);
         var scale = weighted.ColumnNorms(2);
-        var factors = (weighted * Matrix<double>.Build.DenseOfDiagonalVector(scale.Map(one => one > 0 ? 1 / one : 1))).QR(MathNet.Numerics.LinearAlgebra.Factorization.QRMethod.Thin);
+        var factors = (weighted * Matrix<double>.Build.DenseOfDiagonalVector(scale.Map(one => one > 0 ? 1 / one : 1))).QR(QRMethod.Thin);
         if (factors.R.Diagonal().Any(one => !(Math.Abs(one) > 1e-12)))
             throw new ArgumentException("The observations do not tell every coefficient.", nameof(design));
         var scaled = factors.R.Solve(factors.Q.TransposeThisAndMultiply(observations.PointwiseDivide(standardDeviations)));

@@ -31,6 +31,8 @@ public static partial class TypedCapacitance
     };
 
     // The point and digits before the unit, or the unit as the point; the micro sign has two code points.
-    [GeneratedRegex(@"^(?<whole>\d{1,9})(?:\.(?<part>\d*))?\s*(?<unit>[pPnNuUµμ])[fF]?$|^(?<whole>\d{1,9})(?<unit>[pPnNuUµμ])(?<part>\d+)[fF]?$")]
+    [GeneratedRegex(
+        @"^(?<whole>\d{1,9})(?:\.(?<part>\d*))?\s*(?<unit>[pPnNuUµμ])[fF]?$|^(?<whole>\d{1,9})(?<unit>[pPnNuUµμ])(?<part>\d+)[fF]?$",
+        RegexOptions.CultureInvariant)]
     private static partial Regex Pattern();
 }

@@ -39,7 +39,8 @@ internal sealed class DrivenMeter : IAsyncDisposable
     /// <param name="cancellationToken">Ends the attempt.</param>
     /// <exception cref="BenchFaultException">No answer, another identity, or a required command is refused.</exception>
     public static async Task<DrivenMeter> OpenAsync(
-        ScpiSession session, MeterDriver driver, Func<string, string> fill, TimeProvider time, ILogger log, CancellationToken cancellationToken)
+        ScpiSession session, MeterDriver driver, Func<string, string> fill, TimeProvider time, ILogger log,
+        CancellationToken cancellationToken)
     {
         await Task.Delay(TimeSpan.FromSeconds(driver.Link.OpenSettleSeconds), time, cancellationToken);
         var identity = await session.IdentifyAsync(cancellationToken);

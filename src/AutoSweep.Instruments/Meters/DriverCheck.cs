@@ -37,7 +37,8 @@ internal static partial class DriverCheck
     private static IEnumerable<JsonFieldFault> Functions(MeterDriver driver)
     {
         if (driver.Level is null && driver.Frequency is null && driver.Capacitance is null)
-            yield return new("level", "none of level, frequency and capacitance", "at least one of them", "Write what the meters can measure.");
+            yield return new(
+                "level", "none of level, frequency and capacitance", "at least one of them", "Write what the meters can measure.");
     }
 
     private static IEnumerable<JsonFieldFault> Capacitance(DriverCapacitance capacitance)

@@ -6,7 +6,8 @@ namespace AutoSweep.Instruments.Meters;
 public sealed record DriverCommand
 {
     /// <summary>What is sent; may hold <c>{range}</c>, <c>{bandwidth}</c>, <c>{aperture}</c> and <c>{frequency}</c>.</summary>
-    [Description("What is sent. {range} stands for the range in volts, {bandwidth} for hertz, {aperture} for the gate in seconds, {frequency} for the test frequency in hertz.")]
+    [Description("What is sent. {range} stands for the range in volts, {bandwidth} for hertz, {aperture} for the gate in seconds, "
+        + "{frequency} for the test frequency in hertz.")]
     public required string Command { get; init; }
 
     /// <summary>True: the driver cannot do without it. False: a meter that refuses it (by its error queue) is used without it.</summary>

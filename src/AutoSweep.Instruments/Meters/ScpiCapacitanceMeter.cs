@@ -71,9 +71,11 @@ public sealed class ScpiCapacitanceMeter : ICapacitanceMeter
         if (_meter.Driver.Display is not { } display)
             return;
         // A quote or a control character would end the command's string (IEEE 488.2, 7.7.5).
-        var plain = new string([.. text.Select(letter => letter is >= ' ' and <= '~' and not '"' and not '\'' ? letter : ' ').Take(LongestText)]);
+        var plain = new string([.. text.Take(LongestText).Select(Plain)]);
         await _meter.Sender.SendAsync([display], command => command.Replace("{text}", plain, StringComparison.Ordinal), cancellationToken);
     }
+
+    private static char Plain(char letter) => letter is >= ' ' and <= '~' and not ('"' or '\'') ? letter : ' ';
 
     /// <inheritdoc/>
     public Task BeepAsync(CancellationToken cancellationToken) => _meter.BeepAsync(cancellationToken);

@@ -43,7 +43,9 @@ public static class CalibratedFixture
         var faults = Faults(solution).ToArray();
         if (faults.Count(fault => fault.Kind is RelayFindingKind.StuckOpen or RelayFindingKind.DoesNotSwitch) > solution.Relays.Count / 2)
             throw new BenchFaultException(
-                BenchFault.NoAnswer, FormattableString.Invariant($"closing relays changes nothing: {faults.Length} of {solution.Relays.Count} add no capacitance"),
+                BenchFault.NoAnswer,
+                FormattableString.Invariant(
+                    $"closing relays changes nothing: {faults.Length} of {solution.Relays.Count} add no capacitance"),
                 "a capacitance meter that measures the fixture", "put the meter's leads on the fixture's clips, and start anew");
         if (faults.Length > 0)
             throw new BenchFaultException(
@@ -51,7 +53,9 @@ public static class CalibratedFixture
                 "mend or replace what is named, then calibrate anew; no calibration file was written");
         if (solution.Stray.Picofarads < -solution.Stray.ExpandedUncertainty)
             throw new BenchFaultException(
-                BenchFault.FixtureFault, FormattableString.Invariant($"the open fixture measures {solution.Stray.Picofarads:0.00} pF"), "0 pF or more",
+                BenchFault.FixtureFault,
+                FormattableString.Invariant($"the open fixture measures {solution.Stray.Picofarads:0.00} pF"),
+                "0 pF or more",
                 "do the meter's open correction with its leads off the fixture's clips, then calibrate anew");
     }
 

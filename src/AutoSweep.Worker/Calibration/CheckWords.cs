@@ -15,8 +15,10 @@ public static class CheckWords
         if (off.Length == 0)
             return Text($"The calibration still holds: all {points.Count} sets measure what it says, within what the uncertainties allow.");
         return StrayMoved(points) is { } shift
-            ? Text($"The stray has moved by {shift:+0.0;-0.0} pF, the relays have not. Lay the leads as they will lie and check again; if it stays, calibrate anew.")
-            : $"The calibration no longer holds at {off.Length} of {points.Count} sets ({string.Join("; ", off.Select(Point))}). Calibrate anew.";
+            ? Text($"The stray has moved by {shift:+0.0;-0.0} pF, the relays have not. ")
+                + "Lay the leads as they will lie and check again; if it stays, calibrate anew."
+            : $"The calibration no longer holds at {off.Length} of {points.Count} sets "
+                + $"({string.Join("; ", off.Select(Point))}). Calibrate anew.";
     }
 
     /// <summary>A set of relays as a technician reads it.</summary>

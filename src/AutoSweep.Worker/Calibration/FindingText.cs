@@ -7,7 +7,8 @@ public static class FindingText
 {
     /// <summary>The relay, what is wrong, and the figures that show it.</summary>
     public static string Of(RelayFinding finding) =>
-        (finding.Relay is { } relay ? FormattableString.Invariant($"relay {relay} {What(finding.Kind)}") : What(finding.Kind)) + $": {finding.Evidence}";
+        (finding.Relay is { } relay ? FormattableString.Invariant($"relay {relay} {What(finding.Kind)}") : What(finding.Kind))
+        + $": {finding.Evidence}";
 
     private static string What(RelayFindingKind kind) => kind switch
     {

@@ -83,5 +83,6 @@ public sealed class FixtureBench : IAsyncDisposable
     }
 
     private static BenchFaultException NoFixture() => new(
-        BenchFault.NotReachable, "no fixture in the bench's wiring", "a fixture", "give --fixture, or name a bench.json with --bench that has it");
+        BenchFault.NotReachable, "no fixture in the bench's wiring", "a fixture",
+        "give --fixture, or name a bench.json with --bench that has it");
 }

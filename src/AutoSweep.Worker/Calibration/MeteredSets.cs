@@ -40,7 +40,8 @@ public sealed class MeteredSets(IRelayBox box, ICapacitanceMeter meter) : IRelay
 
         throw new BenchFaultException(
             BenchFault.NoAnswer,
-            $"the capacitance meter gives {reading.Kind} (\"{reading.Raw}\") with {(relays.IsEmpty ? "every relay open" : relays.Named() + " closed")}",
+            $"the capacitance meter gives {reading.Kind} (\"{reading.Raw}\") with "
+            + (relays.IsEmpty ? "every relay open" : relays.Named() + " closed"),
             "a capacitance",
             "check that the meter's leads are on the fixture's clips, and nothing else; a short between the clips gives an overload");
     }

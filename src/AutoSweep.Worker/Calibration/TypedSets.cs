@@ -27,7 +27,8 @@ public sealed class TypedSets(IRelayBox box, Func<string, CancellationToken, Tas
 
     private async Task<double?> AskAsync(RelaySet relays, CancellationToken cancellationToken)
     {
-        var question = (relays.IsEmpty ? "Every relay open" : $"Closed: {relays.Named()}") + ". The meter shows (u takes the last back, q stops):";
+        var question = (relays.IsEmpty ? "Every relay open" : $"Closed: {relays.Named()}")
+            + ". The meter shows (u takes the last back, q stops):";
         while (true)
         {
             var typed = (await ask(question, cancellationToken))?.Trim();

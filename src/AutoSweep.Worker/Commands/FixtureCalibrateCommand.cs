@@ -15,11 +15,17 @@ public static class FixtureCalibrateCommand
     public static Command Build()
     {
         var flags = new FixtureFlags();
-        var file = new Option<string>("--out") { Description = "The calibration file to write; replaced when it is there.", HelpName = "FILE", Required = true };
+        var file = new Option<string>("--out")
+        {
+            Description = "The calibration file to write; replaced when it is there.",
+            HelpName = "FILE",
+            Required = true,
+        };
         var command = new Command(
             "calibrate",
-            "Closes the relays one by one, in decades and in random combinations, reads each with the capacitance meter at the fixture's clips, "
-            + "solves for every relay and the stray with their uncertainties, names relays that stick, leak or come and go, and writes the calibration file.");
+            "Closes the relays one by one, in decades and in random combinations, reads each with the capacitance meter at the fixture's "
+            + "clips, solves for every relay and the stray with their uncertainties, names relays that stick, leak or come and go, "
+            + "and writes the calibration file.");
         flags.AddTo(command);
         command.Add(file);
         command.SetAction((parsed, cancellationToken) => FixtureCommand.RunAsync(outcome =>

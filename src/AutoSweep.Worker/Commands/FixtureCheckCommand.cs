@@ -22,7 +22,11 @@ public static class FixtureCheckCommand
     public static Command Build()
     {
         var flags = new FixtureFlags();
-        var file = new Option<string?>("--calibration") { Description = "The calibration file. Left out: the one that bench.json names.", HelpName = "FILE" };
+        var file = new Option<string?>("--calibration")
+        {
+            Description = "The calibration file. Left out: the one that bench.json names.",
+            HelpName = "FILE",
+        };
         var command = new Command(
             "check", "Reads a few combinations of relays with the capacitance meter and says whether the calibration still holds.");
         flags.AddTo(command);
@@ -64,7 +68,8 @@ public static class FixtureCheckCommand
     private static BenchFaultException OtherFixture(IRelayBox box, FixtureCalibration calibration) => new(
         BenchFault.WrongCalibration,
         FormattableString.Invariant($"the fixture has the serial number {box.Serial} and {box.RelayCount} relays"),
-        FormattableString.Invariant($"the serial number {calibration.FixtureSerial} and {calibration.RelaysPicofarads.Count} relays, as the calibration file has them"),
+        FormattableString.Invariant(
+            $"the serial number {calibration.FixtureSerial} and {calibration.RelaysPicofarads.Count} relays, as the file has them"),
         $"give the calibration file of fixture {box.Serial}, or connect fixture {calibration.FixtureSerial}");
 
     private static BenchFaultException NoCalibration() => new(

@@ -7,7 +7,8 @@ namespace AutoSweep.Worker.Commands;
 public static class FixtureCommand
 {
     /// <summary>The command.</summary>
-    public static Command Build() => new("fixture", "Calibrates the relay fixture with a capacitance meter, and checks whether a calibration still holds.")
+    public static Command Build() => new(
+        "fixture", "Calibrates the relay fixture with a capacitance meter, and checks whether a calibration still holds.")
     {
         FixtureCalibrateCommand.Build(),
         FixtureCheckCommand.Build(),

@@ -12,7 +12,11 @@ public sealed class FixtureFlags
         Description = "The bench's wiring, a bench.json. Every flag below overrides it.",
         HelpName = "FILE",
     };
-    private readonly Option<string?> _fixture = new("--fixture") { Description = "The relay fixture: a VISA resource name.", HelpName = "RESOURCE" };
+    private readonly Option<string?> _fixture = new("--fixture")
+    {
+        Description = "The relay fixture: a VISA resource name.",
+        HelpName = "RESOURCE",
+    };
     private readonly Option<double?> _accuracy = new("--meter-accuracy")
     {
         Description = "The meter's accuracy at these values, in per cent of reading, from its data sheet. Left out: its driver's figure; "

@@ -23,7 +23,9 @@ public static class CalibrationTable
         console.Write(table);
         console.WriteLine(string.Create(
             CultureInfo.InvariantCulture,
-            $"Noise of a reading: {100 * solution.Noise.Share:0.0000} % and {solution.Noise.FloorPicofarads:0.000} pF. Chance that sound relays scatter so about their sums: {solution.AdditivityProbability:0.00}."));
+            $"Noise of a reading: {100 * solution.Noise.Share:0.0000} % and {solution.Noise.FloorPicofarads:0.000} pF. ")
+            + string.Create(
+                CultureInfo.InvariantCulture, $"Chance that sound relays scatter so about their sums: {solution.AdditivityProbability:0.00}."));
         foreach (var finding in solution.Findings)
             console.MarkupLineInterpolated($"[bold yellow]Found:[/] {FindingText.Of(finding)}");
     }
@@ -40,12 +42,14 @@ public static class CalibrationTable
         foreach (var point in points)
             table.AddRow(
                 CheckWords.Set(point.Closed), Text(point.ExpectedPicofarads), Text(point.MeasuredPicofarads),
-                point.DifferencePicofarads.ToString("+0.000;-0.000", CultureInfo.InvariantCulture), Text(point.LimitPicofarads), point.Holds ? "yes" : "NO");
+                point.DifferencePicofarads.ToString("+0.000;-0.000", CultureInfo.InvariantCulture), Text(point.LimitPicofarads),
+                point.Holds ? "yes" : "NO");
         console.Write(table);
     }
 
     private static void Row(Table table, string name, CalibratedValue value) => table.AddRow(
-        name, Text(value.Picofarads), Text(value.ExpandedUncertainty), Text(value.NoiseStandardUncertainty), Text(value.MeterStandardUncertainty));
+        name, Text(value.Picofarads), Text(value.ExpandedUncertainty), Text(value.NoiseStandardUncertainty),
+        Text(value.MeterStandardUncertainty));
 
     private static string Text(double picofarads) => picofarads.ToString("0.000", CultureInfo.InvariantCulture);
 }
