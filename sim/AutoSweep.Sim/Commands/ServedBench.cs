@@ -63,7 +63,7 @@ internal sealed class ServedBench : IDisposable
         lcr.Displayed += partHands.Read;
         Ready = new(
             meterPort.Resource, FixtureResource, capacitancePort.Resource, BenchFile.CalibrationPath(path), profilePath, options.ClockRate,
-            bench.FrontEnd.Gain);
+            bench.FrontEnd.Gain, bench.Parts.Count);
     }
 
     public ReadyLine Ready { get; }

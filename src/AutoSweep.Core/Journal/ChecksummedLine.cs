@@ -22,7 +22,6 @@ public static class ChecksummedLine
         DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
         UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
-        RespectRequiredConstructorParameters = true,
     };
 
     /// <summary>The line of an entry, without the line end.</summary>

@@ -43,6 +43,9 @@ public sealed record JobState
     public ImmutableDictionary<int, ImmutableList<LevelRead>> SweepReadings { get; private init; } = ImmutableDictionary<int,
         ImmutableList<LevelRead>>.Empty;
 
+    /// <summary>What was fitted at each output, by number.</summary>
+    public ImmutableSortedDictionary<int, OutputFitted> Fitted { get; private init; } = ImmutableSortedDictionary<int, OutputFitted>.Empty;
+
     /// <summary>The output at the clips and what was read of it so far; none between outputs.</summary>
     public OutputInHand? InHand { get; private init; }
 
@@ -65,6 +68,12 @@ public sealed record JobState
         .Select(result => ((long Sequence, int Output)?)(result.Key, result.Output!.Value))
         .MaxBy(result => result!.Value.Sequence);
 
+    /// <summary>The latest fitting that has not been taken back, with its place in the journal; none before the first.</summary>
+    public (long Sequence, OutputFitted Fitted)? LastFitting => Results
+        .Where(result => result.Value is OutputFitted)
+        .Select(result => ((long Sequence, OutputFitted Fitted)?)(result.Key, (OutputFitted)result.Value))
+        .MaxBy(result => result!.Value.Sequence);
+
     /// <summary>The state after one more entry.</summary>
     public JobState Apply(JournalEntry entry)
     {
@@ -79,6 +88,7 @@ public sealed record JobState
             LevelRead read => Keep(read),
             OutputSurveyed surveyed => Complete(surveyed),
             OutputSwept swept => Complete(swept),
+            OutputFitted fitted => this with { Fitted = Fitted.SetItem(fitted.Output, fitted) },
             OutputAbandoned => this with { InHand = null },
             EntryWithdrawn withdrawn => Withdraw(withdrawn.Sequence),
             _ => this,
@@ -88,7 +98,7 @@ public sealed record JobState
             Sequence = entry.Sequence,
             Results = entry.Event switch
             {
-                OutputSurveyed or OutputSwept => Results.SetItem(entry.Sequence, entry.Event),
+                OutputSurveyed or OutputSwept or OutputFitted => Results.SetItem(entry.Sequence, entry.Event),
                 EntryWithdrawn withdrawn => Results.Remove(withdrawn.Sequence),
                 _ => Results,
             },
@@ -135,6 +145,8 @@ public sealed record JobState
             Before<OutputSurveyed>(sequence, one => one.Output == taken.Output)), Ended = Ended.Remove(JobStage.Survey) },
         OutputSwept taken => this with { Swept = Replace(Swept, taken.Output,
             Before<OutputSwept>(sequence, one => one.Output == taken.Output)), Ended = Ended.Remove(JobStage.Sweep) },
+        OutputFitted taken => this with { Fitted = Replace(Fitted, taken.Output,
+            Before<OutputFitted>(sequence, one => one.Output == taken.Output)) },
         _ => this,
     };
 

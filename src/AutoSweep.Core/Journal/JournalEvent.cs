@@ -15,6 +15,7 @@ namespace AutoSweep.Core.Journal;
 [JsonDerivedType(typeof(LevelRead), "levelRead")]
 [JsonDerivedType(typeof(OutputSurveyed), "outputSurveyed")]
 [JsonDerivedType(typeof(OutputSwept), "outputSwept")]
+[JsonDerivedType(typeof(OutputFitted), "outputFitted")]
 [JsonDerivedType(typeof(OutputAbandoned), "outputAbandoned")]
 [JsonDerivedType(typeof(ClipQuestioned), "clipQuestioned")]
 [JsonDerivedType(typeof(EntryWithdrawn), "entryWithdrawn")]

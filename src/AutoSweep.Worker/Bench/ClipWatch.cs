@@ -112,18 +112,14 @@ public sealed class ClipWatch(
         spell.Asked(reading, silence.Hum);
         await questions.AskAsync(stage, ClipQuestion.NoTone, ClippingOrder.Next(record.State, stage), null, cancellationToken);
         var missing = record.State.Missing(stage).ToList();
-        return IsConcluded(stage, spell, missing)
+        return spell.Length > Conclusion(stage)
             ? new(null, [.. missing.Select(output => new SilentOutput(output, reading, silence.Hum))])
             : null;
     }
 
-    private bool IsConcluded(JobStage stage, SilentSpell spell, List<int> missing) => stage == JobStage.Survey
-        ? spell.Length > options.SilenceBeforeSurveyConclusion
-        : spell.Length > options.SilenceBeforeSweepConclusion || missing.All(IsKnownSilent);
-
-    private bool IsKnownSilent(int output) =>
-        record.State.Surveyed.TryGetValue(output, out var surveyed)
-        && surveyed.Flags.Any(flag => flag is SurveyFinding.Dead or SurveyFinding.HumOnly);
+    // An output that was silent in the survey gets the same patience in a sweep: an open old capacitor silences it, and the fixture does not.
+    private TimeSpan Conclusion(JobStage stage) =>
+        stage == JobStage.Survey ? options.SilenceBeforeSurveyConclusion : options.SilenceBeforeSweepConclusion;
 
     private async Task<ClipVerdict?> AskForeignAsync(JobStage stage, ToneSight.Foreign foreign, CancellationToken cancellationToken)
     {

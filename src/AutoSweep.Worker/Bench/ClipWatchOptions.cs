@@ -49,7 +49,6 @@ public sealed record ClipWatchOptions
     public TimeSpan SilenceBeforeSurveyConclusion { get; init; } = TimeSpan.FromMinutes(2);
 
     /// <summary>The same in a sweep.</summary>
-    /// <value>Default 6 minutes: longer than getting a stubborn capacitor off. Outputs that the survey found silent are concluded at the
-    /// first question.</value>
+    /// <value>Default 6 minutes: longer than getting a stubborn capacitor off.</value>
     public TimeSpan SilenceBeforeSweepConclusion { get; init; } = TimeSpan.FromMinutes(6);
 }

@@ -30,8 +30,8 @@ public static class DemoCommand
         };
         var command = new Command(
             "demo",
-            "Needs no hardware: surveys and sweeps an invented generator on a simulated bench, hands-free, and compares the result with the "
-            + "simulator's truth.")
+            "Needs no hardware: surveys and sweeps an invented generator on a simulated bench, hands-free, compares the result with the "
+            + "simulator's truth, takes in a drawer of capacitors, matches them and fits them.")
         {
             job, bench, rate, seed,
         };
@@ -46,7 +46,7 @@ public static class DemoCommand
         {
             Description = "How many times faster than real the simulated bench runs.",
             HelpName = "N",
-            DefaultValueFactory = _ => 60,
+            DefaultValueFactory = _ => 100,
         };
         FlagRange.Require(rate, 1, 1000);
         return rate;
@@ -57,34 +57,30 @@ public static class DemoCommand
 
     private static async Task<JobOutcome> RunAsync(string folder, string bench, double rate, int? seed, CancellationToken cancellationToken)
     {
-        JobOutcome outcome;
-        JobState state;
-        JobFolder files;
-        await using (var simulator = await SimulatedBench.StartAsync(bench, rate, seed, cancellationToken))
-        {
-            var generator = GeneratorProfileLibrary.Open(simulator.Generator);
-            var record = JobRecord.Begin(JobFolder.Open(folder), generator, Software.NameAndVersion, TimeProvider.System);
-            files = record.Folder;
-            outcome = await HostedJob.RunAsync(
-                record,
-                new() { Wiring = simulator.Wiring, Stages = [JobStage.Survey, JobStage.Sweep], HandsFree = true, ClockRate = rate },
-                cancellationToken);
-            state = record.State;
-        }
-
-        if (outcome.ExitCode == JobOutcome.Success)
-            await JudgeAsync(bench, state, files, outcome, cancellationToken);
+        if (!AnsiConsole.Profile.Out.IsTerminal)
+            AnsiConsole.Profile.Width = 120;
+        await using var simulator = await SimulatedBench.StartAsync(bench, rate, seed, cancellationToken);
+        var generator = GeneratorProfileLibrary.Open(simulator.Generator);
+        var record = JobRecord.Begin(JobFolder.Open(folder), generator, Software.NameAndVersion, TimeProvider.System);
+        var outcome = await HostedJob.RunAsync(
+            record,
+            new() { Wiring = simulator.Wiring, Stages = [JobStage.Survey, JobStage.Sweep], HandsFree = true, ClockRate = rate },
+            cancellationToken);
+        if (outcome.ExitCode != JobOutcome.Success)
+            return outcome;
+        if (simulator.Parts > 0)
+            await DemoParts.RunAsync(folder, simulator, rate, cancellationToken);
+        await JudgeAsync(bench, record.State, record.Folder, outcome, cancellationToken);
+        DemoSummary.WriteFiles(AnsiConsole.Console, record.Folder);
         return outcome;
     }
 
-    // Only now, with the job closed, is the truth looked at, and by the simulator's own program.
+    // Only now, with the job done, is the truth looked at, and by the simulator's own program.
     private static async Task JudgeAsync(
         string bench, JobState state, JobFolder files, JobOutcome outcome, CancellationToken cancellationToken)
     {
         var score = await SimulatedBench.ScoreAsync(bench, files, cancellationToken);
-        if (!AnsiConsole.Profile.Out.IsTerminal)
-            AnsiConsole.Profile.Width = 120;
-        DemoSummary.Write(AnsiConsole.Console, state, files, score);
+        DemoSummary.Write(AnsiConsole.Console, state, score);
         if (!score.Good)
             outcome.MissedTruth();
     }

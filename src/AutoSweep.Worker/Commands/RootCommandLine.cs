@@ -29,6 +29,7 @@ public static class RootCommandLine
         SweepCommand.Build(),
         StockCommand.Build(),
         MatchCommand.Build(),
+        FitCommand.Build(),
         ServeCommand.Build(),
         FixtureCommand.Build(),
     };

@@ -13,7 +13,7 @@ public sealed class SimulatedBench : IAsyncDisposable
     private readonly SimulatorProcess _process;
 
     private SimulatedBench(SimulatorProcess process, ReadyLine ready) =>
-        (_process, Generator, Wiring) = (process, ready.Generator, ready.Wiring);
+        (_process, Generator, Wiring, Parts) = (process, ready.Generator, ready.Wiring, ready.Parts);
 
     /// <summary>The generator's profile file.</summary>
     public string Generator { get; }
@@ -21,11 +21,14 @@ public sealed class SimulatedBench : IAsyncDisposable
     /// <summary>How the simulated bench is wired.</summary>
     public BenchWiring Wiring { get; }
 
+    /// <summary>How many parts lie in its drawer.</summary>
+    public int Parts { get; }
+
     /// <summary>Starts the simulator and waits until its instruments answer.</summary>
     /// <exception cref="BenchFaultException">The simulator is not beside the program, or did not start.</exception>
     public static async Task<SimulatedBench> StartAsync(string bench, double rate, int? seed, CancellationToken cancellationToken)
     {
-        List<string> arguments = ["serve", "--bench", bench, "--clock-rate", rate.ToString(CultureInfo.InvariantCulture)];
+        List<string> arguments = ["serve", "--bench", bench, "--hands", "survey,sweep,parts,fit", "--clock-rate", rate.ToString(CultureInfo.InvariantCulture)];
         if (seed is { } number)
             arguments.AddRange(["--seed", number.ToString(CultureInfo.InvariantCulture)]);
         var process = SimulatorProcess.Start(arguments);
@@ -63,7 +66,7 @@ public sealed class SimulatedBench : IAsyncDisposable
         "see the job folder; the results themselves are kept");
 
     private sealed record ReadyLine(
-        string Meter, string Fixture, string CapacitanceMeter, string Calibration, string Generator, double AmplifierGain)
+        string Meter, string Fixture, string CapacitanceMeter, string Calibration, string Generator, double AmplifierGain, int Parts)
     {
         public BenchWiring Wiring => new()
         {

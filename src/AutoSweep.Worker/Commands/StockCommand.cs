@@ -15,6 +15,7 @@ public static class StockCommand
     {
         StockListCommand.Build(),
         StockAddCommand.Build(),
+        StockIntakeCommand.Build(),
         StockFilesCommands.Import(),
         StockFilesCommands.Export(),
         StockChangeCommands.Scrap(),

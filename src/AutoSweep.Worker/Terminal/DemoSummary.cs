@@ -9,8 +9,8 @@ namespace AutoSweep.Worker.Terminal;
 /// <summary>The end of a demo: what was found, how near it is to the simulator's truth, and where the files are.</summary>
 public static class DemoSummary
 {
-    /// <summary>Writes the table, the verdict and the files.</summary>
-    public static void Write(IAnsiConsole console, JobState state, JobFolder files, DemoScore score)
+    /// <summary>Writes the table and the verdict.</summary>
+    public static void Write(IAnsiConsole console, JobState state, DemoScore score)
     {
         console.Write(Peaks(state, score));
         console.WriteLine();
@@ -20,15 +20,21 @@ public static class DemoSummary
             $"[bold]{state.Surveyed.Count} outputs surveyed, {state.Swept.Count} swept[/] {Median(score)}, on an invented generator.");
         console.MarkupLineInterpolated(CultureInfo.InvariantCulture,
             $"Against the simulator's own truth, looked up only now: {Worst(score)}. {(score.Good ? "All" : "NOT all")} within 5 %.");
+    }
+
+    /// <summary>Writes where the files are.</summary>
+    public static void WriteFiles(IAnsiConsole console, JobFolder files)
+    {
         console.WriteLine();
         (string File, string What)[] written =
         [
             (files.Sweeps, "peaks"),
             (files.Survey, "survey"),
+            (files.PickingList + ".csv", "which part goes where"),
             (files.Results, "everything, as JSON"),
             (files.Journal, "the job's one truth"),
         ];
-        foreach (var (file, what) in written)
+        foreach (var (file, what) in written.Where(one => File.Exists(one.File)))
             console.MarkupLineInterpolated($"  {file}  [grey]{what}[/]");
     }
 

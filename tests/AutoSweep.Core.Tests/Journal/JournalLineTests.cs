@@ -15,8 +15,20 @@ public sealed class JournalLineTests
         Some.Read(49, 254_393),
         new OutputSurveyed { Output = 3, Millivolts = 0.01, NoiseMillivolts = 0.002, Flags = [SurveyFinding.Dead] },
         Some.Swept(49),
+        new OutputFitted
+        {
+            Output = 49,
+            Parts = ["P00017", "P00022"],
+            MeasuredPicofarads = 254_400,
+            StandardUncertaintyPicofarads = 80.5,
+            WantedPicofarads = 254_393,
+            LossDecibels = 0.0001,
+            LedgerSequence = 12,
+        },
         new OutputAbandoned(JobStage.Sweep, 50, "the clip came off"),
         new ClipQuestioned(JobStage.Sweep, ClipQuestion.AlreadyDone, 49, 523.1),
+        new ClipQuestioned(JobStage.Survey, ClipQuestion.NoTone, null, null),
+        new OutputRecognised(JobStage.Survey, 12, null, RecognisedBy.Order),
         new EntryWithdrawn(7),
         new LinesSetAside("journal.jsonl.damaged", [4]),
         new StageEnded(JobStage.Survey),
@@ -39,7 +51,7 @@ public sealed class JournalLineTests
     {
         var known = typeof(JournalEvent).Assembly.GetTypes().Where(type => type.IsSubclassOf(typeof(JournalEvent)));
 
-        Assert.Equal(known.Select(type => type.Name).Order(), ((IEnumerable<object[]>)Events).Select(row => row[0].GetType().Name).Order());
+        Assert.Equal(known.Select(type => type.Name).Order(), ((IEnumerable<object[]>)Events).Select(row => row[0].GetType().Name).Distinct().Order());
     }
 
     [Fact]

@@ -17,6 +17,11 @@ internal sealed class FakeCapacitanceMeter(params IEnumerable<CapacitanceReading
 
     public TimeSpan ReadTime => TimeSpan.Zero;
 
+    public void Reads(params double[] picofarads) =>
+        Array.ForEach(picofarads, value => _readings.Enqueue(new(CapacitanceReadingKind.Value, value, 0.0004, "")));
+
+    public void Reads(CapacitanceReadingKind kind) => _readings.Enqueue(new(kind, double.NaN, null, ""));
+
     public Task<CapacitanceReading> ReadAsync(CancellationToken cancellationToken) => Task.FromResult(_readings.Dequeue());
 
     public Task ShowAsync(string text, CancellationToken cancellationToken) => Task.CompletedTask;
