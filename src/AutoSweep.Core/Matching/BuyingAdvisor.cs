@@ -38,8 +38,9 @@ public sealed class BuyingAdvisor(MatchOptions options)
     {
         IEnumerable<Part?> beside = options.MostParts > 1 ? [null, .. left.Where(part => target.RequiredVolts <= 0
             || part.RatedVolts >= target.RequiredVolts)] : [null];
-        return beside.SelectMany(part => Options(target, part))
-            .Where(option => option.IsReasonable)
+        BuyingOption[] all = [.. beside.SelectMany(part => Options(target, part)).Where(option => option.IsReasonable)];
+        var few = all.Where(option => option.Pieces <= BuyingOption.FewPieces).ToArray();
+        return (few.Length > 0 ? few : all)
             .GroupBy(option => (option.Series, option.NominalPicofarads))
             .SelectMany(same => same.OrderByDescending(option => option.Chance).ThenBy(option => option.Beside, StringComparer.Ordinal)
                 .Take(PartsBeside));

@@ -10,7 +10,10 @@ namespace AutoSweep.Core.Matching;
 /// <param name="Chance">The chance that one piece fits.</param>
 internal sealed record BuyingOption(int Output, PreferredSeries Series, long NominalPicofarads, string? Beside, double Chance)
 {
-    // Beyond this many pieces for one output a buying list is no help.
+    /// <summary>As many pieces for one output are bought gladly for the sake of fewer values.</summary>
+    public const int FewPieces = 6;
+
+    // Beyond this many a buying list is no help.
     private const int MostPieces = 20;
 
     /// <summary>How many pieces hold one that fits in 95 of 100 cases.</summary>

@@ -5,12 +5,13 @@ namespace AutoSweep.Core.Matching;
 
 /// <summary>Solves a <see cref="PackingProblem"/> level by level with CP-SAT: each level's best is a constraint for the next.</summary>
 /// <remarks>
-/// One worker: several race each other, and who comes first decides between answers of equal cost. No presolve: the linear relaxation
-/// of a match is all but whole-numbered, and simplifying it first took longer than solving it. docs/matching.md has the measurements.
+/// One worker: several race each other, and who comes first decides between answers of equal cost. Everything goes into the linear
+/// relaxation, which is all but whole-numbered for a match, and nothing is simplified first, which took longer than solving.
+/// docs/matching.md has the measurements. A level may take half of the time that is left, the last one all of it.
 /// </remarks>
 public sealed class PackingSolver(PackingProblem problem, PackingOptions options, TimeProvider clock)
 {
-    private const string Parameters = "num_workers:1,cp_model_presolve:false";
+    private const string Parameters = "num_workers:1,cp_model_presolve:false,linearization_level:2";
 
     private readonly CpModel _model = new();
     private BoolVar[] _variables = [];
@@ -28,7 +29,8 @@ public sealed class PackingSolver(PackingProblem problem, PackingOptions options
         for (var level = 0; level < problem.Levels; level++)
         {
             cancellationToken.ThrowIfCancellationRequested();
-            if (Improve(level, options.TimeLimit - clock.GetElapsedTime(began)) is not { } proof)
+            var left = options.TimeLimit - clock.GetElapsedTime(began);
+            if (Improve(level, level == problem.Levels - 1 ? left : left / 2) is not { } proof)
                 return null;
             proofs.Add(proof);
             _model.Add(Cost(level) <= proof.Value);

@@ -69,11 +69,11 @@ public static class StockChangeCommands
         var count = new Option<int>("--last") { Description = "How many entries.", HelpName = "N", DefaultValueFactory = _ => 20 };
         var command = StockCommand.Build("log", "Lists the latest entries of the ledger, with their numbers.", (parsed, ledger, _) =>
         {
-            var state = ledger.Read();
+            var (console, state) = (PlainWidth.Console(), ledger.Read());
             foreach (var entry in state.Entries.TakeLast(parsed.GetValue(count)))
             {
                 var idle = state.Idle.Contains(entry.Sequence) ? "  (does not count)" : "";
-                AnsiConsole.WriteLine(string.Create(
+                console.WriteLine(string.Create(
                     CultureInfo.InvariantCulture,
                     $"{entry.Sequence,6}  {entry.At.ToLocalTime():yyyy-MM-dd HH:mm}  {StockEventText.Of(entry.Event)}{idle}"));
             }

@@ -79,7 +79,7 @@ public sealed class JobMatch(JobRecord record, StockLedger ledger, TimeProvider 
         });
         var left = answer.State.Parts.Values.Where(part => part.Status == PartStatus.Available && !request.Excluded.Contains(part.Id))
             .ToList();
-        var outside = match.Outputs.Where(output => !output.WithinLimit).Select(output => output.Target).ToList();
+        var outside = match.Outputs.Where(output => output.Combination is null).Select(output => output.Target).ToList();
         return new(match, answer.State, outside.Count == 0 ? null : new BuyingAdvisor(options).Advise(outside, left));
     }
 

@@ -1,6 +1,7 @@
 using System.Numerics;
 using AutoSweep.Core.Generator;
 using AutoSweep.Core.Matching;
+using AutoSweep.Sources.Matching;
 
 namespace AutoSweep.Core.Tests.Matching;
 
@@ -14,6 +15,17 @@ public sealed class LevelLossTests
     [InlineData(1, 3.01030)]
     public void A_detuning_costs_what_the_parabola_says(double halfWidths, double decibels) =>
         Assert.Equal(decibels, new LevelLoss(Target(ResponseLaw.Shunt)).Decibels(100_000 + (8_000 * halfWidths)), 5);
+
+    [Fact]
+    public void The_worked_example_of_the_matching_page_holds()
+    {
+        var combination = Combination.Of([InventedShop.Part("P1", 47_100, 30), InventedShop.Part("P2", 52_700, 30)]);
+
+        var loss = new LevelLoss(Target(ResponseLaw.Shunt) with { SdPicofarads = 240 }).Decibels(combination.Sum.Picofarads, combination.Variance);
+
+        Assert.Equal(99_800, combination.Sum.Picofarads);
+        Assert.Equal(0.0067, loss, 4);
+    }
 
     // A series circuit computed with complex impedances, without the formula under test.
     [Theory]
