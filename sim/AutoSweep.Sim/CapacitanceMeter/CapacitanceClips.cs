@@ -13,6 +13,15 @@ internal sealed class CapacitanceClips(IReadOnlyList<PartDefinition> parts, Simu
 
     public int PartCount => parts.Count;
 
+    /// <summary>The parts on the clips now.</summary>
+    public IReadOnlyList<PartDefinition> Parts
+    {
+        get
+        {
+            lock (gate) return [.. clipped.Select(number => parts[number - 1])];
+        }
+    }
+
     /// <summary>Puts parts, numbered from 1, on the clips.</summary>
     public void Put(IEnumerable<int> numbers)
     {

@@ -59,7 +59,7 @@ internal sealed class ServedBench : IDisposable
         var lcrEar = new BeepEar();
         lcr.Beeped += lcrEar.Hear;
         capacitancePort.Clients += lcrEar.ClientsChanged;
-        partHands = new(bench.Hands, clips, lcrEar, clock, Tell, bench.Seed + 4);
+        partHands = new(bench.Hands, clips, lcrEar, simulated, Tell, bench.Seed + 4);
         lcr.Displayed += partHands.Read;
         Ready = new(
             meterPort.Resource, FixtureResource, capacitancePort.Resource, BenchFile.CalibrationPath(path), profilePath, options.ClockRate,
@@ -101,7 +101,7 @@ internal sealed class ServedBench : IDisposable
         {
             if (index > 0) await Task.Delay(BenchHands.BetweenPhases, clock, cancellationToken);
             await (phase is HandsPhase.Parts or HandsPhase.Fit
-                ? partHands.RunAsync(phase, cancellationToken)
+                ? partHands.RunAsync(phase, index == options.Hands.Count - 1, cancellationToken)
                 : hands.RunAsync([phase], cancellationToken));
         }
 

@@ -31,7 +31,7 @@ internal sealed class BenchHands(
     private async Task RunAsync(HandsPhase phase, CancellationToken cancellationToken)
     {
         Tell("begin", phase);
-        var steps = phase == HandsPhase.Survey ? script.Survey : script.Sweep;
+        var steps = Steps(phase);
         for (var round = 1; round <= Rounds && steps.Count > 0; round++)
         {
             var unanswered = new List<HandsStep>();
@@ -46,6 +46,13 @@ internal sealed class BenchHands(
 
         Tell("end", phase);
     }
+
+    private IReadOnlyList<HandsStep> Steps(HandsPhase phase) => phase switch
+    {
+        HandsPhase.Survey => script.Survey,
+        HandsPhase.Sweep => script.Sweep,
+        _ => [.. bench.Soldered.Select(output => new HandsStep { Output = output })],
+    };
 
     private async Task<bool> StepAsync(HandsPhase phase, HandsStep step, CancellationToken cancellationToken)
     {

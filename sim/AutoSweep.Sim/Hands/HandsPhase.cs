@@ -14,4 +14,7 @@ internal enum HandsPhase
 
     /// <summary>The pairs that the LCR meter's display asks for, on its clips.</summary>
     Fit,
+
+    /// <summary>Each output that parts were soldered in at, in ascending number.</summary>
+    Check,
 }

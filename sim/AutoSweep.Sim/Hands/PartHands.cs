@@ -1,22 +1,23 @@
-using System.Globalization;
-using System.Text.RegularExpressions;
 using System.Threading.Channels;
 using AutoSweep.Sim.Benches;
 using AutoSweep.Sim.CapacitanceMeter;
 using AutoSweep.Sim.Clock;
+using AutoSweep.Sim.Physics;
 
 namespace AutoSweep.Sim.Hands;
 
 /// <summary>The hands at the LCR meter's clips: they take parts in one by one, and clip the pairs that its display asks for.</summary>
 /// <remarks>
 /// Taking in: a part on the clips, wait for the LCR meter's beep, off, the next; each part that was beeped for gets the next running
-/// number, which is all that the hands know of it. Fitting: when the meter's display shows numbers (<c>DISP:LINE "17 + 22"</c>), those
-/// parts are clipped in parallel until the meter beeps or its display changes.
+/// number, which is all that the hands know of it. Fitting: when the meter's display names parts (<c>DISP:LINE "61: P00017 + P00022"</c>),
+/// they are clipped in parallel until the meter beeps or its display changes, and soldered in at output 61. The hands need not know
+/// what a beep meant: parts that were not good are replaced by the next that the display names for the same output.
 /// </remarks>
-internal sealed partial class PartHands
+internal sealed class PartHands
 {
     private readonly HandsDefinition script;
     private readonly CapacitanceClips clips;
+    private readonly SimulatedBench bench;
     private readonly BeepEar ear;
     private readonly SimulatedClock clock;
     private readonly Action<HandsEvent> tell;
@@ -25,21 +26,26 @@ internal sealed partial class PartHands
     private readonly List<int> stickers = [];
 
     public PartHands(
-        HandsDefinition script, CapacitanceClips clips, BeepEar ear, SimulatedClock clock, Action<HandsEvent> tell, int seed)
+        HandsDefinition script, CapacitanceClips clips, BeepEar ear, SimulatedBench bench, Action<HandsEvent> tell, int seed)
     {
-        (this.script, this.clips, this.ear, this.clock, this.tell) = (script, clips, ear, clock, tell);
+        (this.script, this.clips, this.ear, this.bench, this.tell) = (script, clips, ear, bench, tell);
+        clock = bench.Clock;
         random = new(seed);
     }
 
     /// <summary>The meter's display shows another text.</summary>
     public void Read(string text) => display.Writer.TryWrite(text);
 
-    public async Task RunAsync(HandsPhase phase, CancellationToken cancellationToken)
+    /// <summary>Takes in or fits.</summary>
+    /// <param name="phase">Which of the two.</param>
+    /// <param name="last">Whether no phase follows: then fitting goes on until the bench is taken down, whatever the display says.</param>
+    /// <param name="cancellationToken">Takes the bench down.</param>
+    public async Task RunAsync(HandsPhase phase, bool last, CancellationToken cancellationToken)
     {
         clips.TakeOff();
         Tell("begin", phase);
         if (phase == HandsPhase.Parts) await TakeInAsync(cancellationToken);
-        else await FitAsync(cancellationToken);
+        else await FitAsync(last, cancellationToken);
         Tell("end", phase);
     }
 
@@ -74,22 +80,26 @@ internal sealed partial class PartHands
         return answered;
     }
 
-    // Goes on until the bench is taken down: nobody tells the hands that the job is over.
-    private async Task FitAsync(CancellationToken cancellationToken)
+    private async Task FitAsync(bool last, CancellationToken cancellationToken)
     {
-        while (true)
+        while (await display.Reader.ReadAsync(cancellationToken) is var text && (last || text != FitOrder.Over))
         {
-            var wanted = Numbers(await display.Reader.ReadAsync(cancellationToken));
-            if (wanted.Length == 0) continue;
-            await PauseAsync(cancellationToken);
-            var over = BeepOrOtherTextAsync(cancellationToken);
-            clips.Put(wanted);
-            Tell("clip", HandsPhase.Fit, note: string.Join('+', wanted));
-            await over;
-            await Task.Delay(TimeSpan.FromSeconds(script.ReactionSeconds), clock, cancellationToken);
-            clips.TakeOff();
-            Tell("unclip", HandsPhase.Fit);
+            var order = FitOrder.Read(text);
+            if (order.Parts.Count > 0) await FitAsync(order.Output, [.. order.Parts.Select(InDrawer)], cancellationToken);
         }
+    }
+
+    private async Task FitAsync(int? output, int[] parts, CancellationToken cancellationToken)
+    {
+        await PauseAsync(cancellationToken);
+        var over = BeepOrOtherTextAsync(cancellationToken);
+        clips.Put(parts);
+        Tell("clip", HandsPhase.Fit, output: output, note: string.Join('+', parts));
+        await over;
+        await Task.Delay(TimeSpan.FromSeconds(script.ReactionSeconds), clock, cancellationToken);
+        if (output is { } terminal) bench.Solder(terminal, clips.Parts);
+        clips.TakeOff();
+        Tell("unclip", HandsPhase.Fit, output: output);
     }
 
     private async Task BeepOrOtherTextAsync(CancellationToken cancellationToken)
@@ -103,20 +113,13 @@ internal sealed partial class PartHands
         cancellationToken.ThrowIfCancellationRequested();
     }
 
-    // The running numbers of this session's taking in; without one, the parts' order in the drawer.
-    private int[] Numbers(string text) =>
-    [
-        .. Number().Matches(text)
-            .Select(match => int.Parse(match.Value, CultureInfo.InvariantCulture))
-            .Select(number => stickers.Count == 0 ? number : number >= 1 && number <= stickers.Count ? stickers[number - 1] : 0),
-    ];
+    // A running number of this session's taking in; without one, the part's place in the drawer.
+    private int InDrawer(int number) =>
+        stickers.Count == 0 ? number : number >= 1 && number <= stickers.Count ? stickers[number - 1] : 0;
 
     private Task PauseAsync(CancellationToken cancellationToken) =>
         Task.Delay(TimeSpan.FromSeconds(script.PauseSeconds * (1 + random.NextDouble())), clock, cancellationToken);
 
-    private void Tell(string what, HandsPhase phase, int? part = null, string? note = null) =>
-        tell(new(clock.Now.TotalSeconds, what, phase, Note: note, Part: part));
-
-    [GeneratedRegex("[0-9]{1,6}")]
-    private static partial Regex Number();
+    private void Tell(string what, HandsPhase phase, int? part = null, int? output = null, string? note = null) =>
+        tell(new(clock.Now.TotalSeconds, what, phase, output, note, part));
 }

@@ -40,6 +40,8 @@ internal sealed class GeneratorModel
 
     public OutputDefinition Output(int number) => outputs[number];
 
+    public bool HasFilter(int number) => outputs.TryGetValue(number, out var output) && output.Filter is not null;
+
     public OutputNetwork Network(int number) => networks[number];
 
     public double ToneHertz(int number, double mainsHertz) => profile.ToneOf(wheels[number], new Frequency(mainsHertz)).Hertz;

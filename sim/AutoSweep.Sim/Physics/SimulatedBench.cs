@@ -18,6 +18,7 @@ internal sealed class SimulatedBench
     private readonly MainsWander mains;
     private readonly LevelDetector detector = new();
     private readonly HashSet<int> removed = [];
+    private readonly SortedDictionary<int, FittedCapacitor> soldered = [];
     private Connection connection = Connection.Open;
     private TimeSpan at;
     private TimeSpan disturbedAt;
@@ -47,6 +48,27 @@ internal sealed class SimulatedBench
             var filtered = generator.Output(output).Filter is not null;
             if (withFixture && filtered) removed.Add(output);
             Connect(new(output, withFixture && filtered));
+        }
+    }
+
+    /// <summary>The terminals that parts are soldered in at, ascending.</summary>
+    public IReadOnlyList<int> Soldered
+    {
+        get
+        {
+            lock (gate) return [.. soldered.Keys];
+        }
+    }
+
+    /// <summary>Solders parts in, in parallel, in the place of what was in a terminal's filter.</summary>
+    /// <remarks>Where there is no filter, or no part, nothing happens.</remarks>
+    public void Solder(int output, IReadOnlyCollection<PartDefinition> parts)
+    {
+        if (parts.Count == 0 || !generator.HasFilter(output)) return;
+        lock (gate)
+        {
+            AdvanceTo(Clock.Now);
+            soldered[output] = FittedCapacitor.Parallel(parts);
         }
     }
 
@@ -127,6 +149,7 @@ internal sealed class SimulatedBench
         var number = generator.WiredTo(terminal);
         if (connection.Fixture)
             return generator.At(terminal, Relays.Farads, bench.Fixture.LossTangent, now);
+        if (soldered.TryGetValue(terminal, out var fitted)) return generator.At(terminal, fitted.Farads, fitted.LossTangent, now);
         return generator.Output(number).Aged is { } aged && !removed.Contains(number)
             ? generator.At(terminal, aged.Picofarads * 1e-12, aged.LossTangent, now)
             : generator.At(terminal, 0, 0, now);

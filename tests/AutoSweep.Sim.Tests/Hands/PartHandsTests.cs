@@ -1,3 +1,4 @@
+using AutoSweep.Sim.Benches;
 using AutoSweep.Sim.Hands;
 using AutoSweep.Sim.Tests.Support;
 
@@ -51,7 +52,56 @@ public class PartHandsTests
         Assert.Equal("3+4", (await bench.NextAsync("clip")).GetProperty("note").GetString());
     }
 
+    // The truth of the shipped bench `small`: output 9 peaks at 116878 pF; parts 4 and 12 are 115455 pF together, 3 and 11 are 398387 pF.
+    // Its arrangement is series, so 1/V² is a parabola in 1/C: at 115455 pF the level is 98 % of its peak, at 398387 pF less than half.
+    [Fact]
+    public async Task What_was_clipped_last_for_an_output_is_in_its_filter_when_it_is_checked()
+    {
+        var peak = BenchFile.Read(BenchLocator.Bench("small")).Truth.Outputs.Single(output => output.Output == 9).Peak!;
+        await using var bench = await ServedParts.StartAsync("fit,check", rate: 20);
+        await FitAsync(bench, "14: P00001 + P00007", "SYST:BEEP");
+        await FitAsync(bench, "9: P00003 + P00011", "SYST:BEEP;BEEP");
+        await FitAsync(bench, "9: P00012 + P00004", "SYST:BEEP");
+        await bench.SayAsync("DISP:LINE \"done\"");
+        Assert.Equal("fit", (await bench.NextAsync("end")).GetProperty("phase").GetString());
+        var clip = await bench.NextAsync("clip");
+        Assert.Equal(("check", 9), (clip.GetProperty("phase").GetString(), clip.GetProperty("output").GetInt32()));
+        Assert.InRange(await bench.LevelAsync(), 0.95 * peak.Millivolts, 1.01 * peak.Millivolts);
+        await bench.BeepLevelMeterAsync();
+        await bench.NextAsync("unclip");
+        Assert.Equal(14, (await bench.NextAsync("clip")).GetProperty("output").GetInt32());
+        await bench.BeepLevelMeterAsync();
+        Assert.Equal("check", (await bench.NextAsync("end")).GetProperty("phase").GetString());
+    }
+
+    [Fact]
+    public async Task Fitting_as_the_last_phase_outlives_the_word_done()
+    {
+        await using var bench = await ServedParts.StartAsync("fit");
+        await bench.SayAsync("DISP:LINE \"done\"");
+        await FitAsync(bench, "9: P00001 + P00002", "SYST:BEEP");
+    }
+
+    [Fact]
+    public async Task With_nothing_soldered_there_is_nothing_to_check()
+    {
+        await using var bench = await ServedParts.StartAsync("fit,check");
+        await FitAsync(bench, "1 + 2", "SYST:BEEP");
+        await bench.SayAsync("DISP:LINE \"done\"");
+        await bench.NextAsync("begin");
+        Assert.Equal("end", (await bench.NextAsync()).GetProperty("event").GetString());
+    }
+
+    private static async Task FitAsync(ServedParts bench, string order, string beeps)
+    {
+        await bench.SayAsync($"DISP:LINE \"{order}\"");
+        await bench.NextAsync("clip");
+        await bench.SayAsync(beeps);
+        await bench.NextAsync("unclip");
+    }
+
     [Theory]
+    [InlineData("survey,fit,check", 3)]
     [InlineData("survey,fit", 2)]
     [InlineData("none", 0)]
     public void Phases_are_read_in_their_order(string text, int count)
@@ -65,38 +115,58 @@ public class PartHandsTests
         private readonly System.Diagnostics.Process process;
         private readonly System.Net.Sockets.TcpClient client;
 
-        private ServedParts(System.Diagnostics.Process process, int port)
+        private readonly System.Text.Json.JsonElement ready;
+        private TcpClientLines? levelMeter;
+
+        private ServedParts(System.Diagnostics.Process process, System.Text.Json.JsonElement ready)
         {
-            this.process = process;
-            client = new("127.0.0.1", port);
+            (this.process, this.ready) = (process, ready);
+            client = new("127.0.0.1", Port("capacitanceMeter"));
         }
 
-        public static async Task<ServedParts> StartAsync(string hands)
+        public static async Task<ServedParts> StartAsync(string hands, int rate = Rate)
         {
             var process = SimProgram.Start(
                 "serve", "--bench", "small", "--fixture", "tcp", "--hands", hands, "--events", "--clock-rate",
-                Rate.ToString(System.Globalization.CultureInfo.InvariantCulture));
+                rate.ToString(System.Globalization.CultureInfo.InvariantCulture));
             var ready = System.Text.Json.JsonDocument.Parse((await process.StandardOutput.ReadLineAsync())!).RootElement;
-            var resource = ready.GetProperty("capacitanceMeter").GetString()!;
-            return new(process, int.Parse(resource.Split("::")[2], System.Globalization.CultureInfo.InvariantCulture));
+            return new(process, ready);
         }
+
+        /// <summary>The level at the terminal in millivolts: the second reading, when the bang of the clip is over.</summary>
+        public async Task<double> LevelAsync()
+        {
+            levelMeter ??= new(Port("meter"));
+            await levelMeter.SendAsync("CONF:VOLT:AC 1;:DET:BAND 20;:SAMP:COUN 2\nREAD?\n");
+            var volts = double.Parse((await levelMeter.LineAsync()).Split(',')[1], System.Globalization.CultureInfo.InvariantCulture);
+            return volts * 1000 / ready.GetProperty("amplifierGain").GetDouble();
+        }
+
+        public Task BeepLevelMeterAsync() => levelMeter!.SendAsync("SYST:BEEP\n");
 
         public async Task SayAsync(string message) =>
             await client.GetStream().WriteAsync(System.Text.Encoding.ASCII.GetBytes(message + "\n"));
 
         public async Task<System.Text.Json.JsonElement> NextAsync(string what)
         {
-            while (true)
-            {
-                var line = await process.StandardOutput.ReadLineAsync().WaitAsync(TimeSpan.FromSeconds(20), TimeProvider.System);
-                var told = System.Text.Json.JsonDocument.Parse(line!).RootElement;
-                if (told.GetProperty("event").GetString() == what) return told;
-            }
+            var told = await NextAsync();
+            while (told.GetProperty("event").GetString() != what) told = await NextAsync();
+            return told;
         }
+
+        public async Task<System.Text.Json.JsonElement> NextAsync()
+        {
+            var line = await process.StandardOutput.ReadLineAsync().WaitAsync(TimeSpan.FromSeconds(20), TimeProvider.System);
+            return System.Text.Json.JsonDocument.Parse(line!).RootElement;
+        }
+
+        private int Port(string instrument) =>
+            int.Parse(ready.GetProperty(instrument).GetString()!.Split("::")[2], System.Globalization.CultureInfo.InvariantCulture);
 
         public async ValueTask DisposeAsync()
         {
             client.Dispose();
+            levelMeter?.Dispose();
             process.StandardInput.Close();
             await process.WaitForExitAsync().WaitAsync(TimeSpan.FromSeconds(10), TimeProvider.System);
             process.Dispose();
