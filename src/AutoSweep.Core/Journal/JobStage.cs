@@ -8,4 +8,7 @@ public enum JobStage
 
     /// <summary>The peaking capacitance of every filtered output.</summary>
     Sweep,
+
+    /// <summary>The level of every fitted output against what its sweep predicted.</summary>
+    Check,
 }

@@ -46,6 +46,9 @@ public sealed record JobState
     /// <summary>What was fitted at each output, by number.</summary>
     public ImmutableSortedDictionary<int, OutputFitted> Fitted { get; private init; } = ImmutableSortedDictionary<int, OutputFitted>.Empty;
 
+    /// <summary>The latest check of each fitted output, by number.</summary>
+    public ImmutableSortedDictionary<int, OutputChecked> Checked { get; private init; } = ImmutableSortedDictionary<int, OutputChecked>.Empty;
+
     /// <summary>The output at the clips and what was read of it so far; none between outputs.</summary>
     public OutputInHand? InHand { get; private init; }
 
@@ -59,7 +62,12 @@ public sealed record JobState
         Planned.GetValueOrDefault(stage, []).Where(output => !IsDone(stage, output));
 
     /// <summary>Whether a stage has a result for an output.</summary>
-    public bool IsDone(JobStage stage, int output) => stage == JobStage.Survey ? Surveyed.ContainsKey(output) : Swept.ContainsKey(output);
+    public bool IsDone(JobStage stage, int output) => stage switch
+    {
+        JobStage.Survey => Surveyed.ContainsKey(output),
+        JobStage.Sweep => Swept.ContainsKey(output),
+        _ => Checked.ContainsKey(output),
+    };
 
     /// <summary>The latest result of a stage that has not been taken back, with its place in the journal; none before the first.</summary>
     public (long Sequence, int Output)? LastResult(JobStage stage) => Results
@@ -88,7 +96,8 @@ public sealed record JobState
             LevelRead read => Keep(read),
             OutputSurveyed surveyed => Complete(surveyed),
             OutputSwept swept => Complete(swept),
-            OutputFitted fitted => this with { Fitted = Fitted.SetItem(fitted.Output, fitted) },
+            OutputFitted fitted => this with { Fitted = Fitted.SetItem(fitted.Output, fitted), Checked = Checked.Remove(fitted.Output) },
+            OutputChecked seen => Complete(seen),
             OutputAbandoned => this with { InHand = null },
             EntryWithdrawn withdrawn => Withdraw(withdrawn.Sequence),
             _ => this,
@@ -98,7 +107,7 @@ public sealed record JobState
             Sequence = entry.Sequence,
             Results = entry.Event switch
             {
-                OutputSurveyed or OutputSwept or OutputFitted => Results.SetItem(entry.Sequence, entry.Event),
+                OutputSurveyed or OutputSwept or OutputFitted or OutputChecked => Results.SetItem(entry.Sequence, entry.Event),
                 EntryWithdrawn withdrawn => Results.Remove(withdrawn.Sequence),
                 _ => Results,
             },
@@ -120,6 +129,13 @@ public sealed record JobState
         ClippingOrder = ClippingOrder.Add(surveyed.Output),
     };
 
+    private JobState Complete(OutputChecked seen) => this with
+    {
+        Checked = Checked.SetItem(seen.Output, seen),
+        InHand = null,
+        ClippingOrder = ClippingOrder.Add(seen.Output),
+    };
+
     private JobState Complete(OutputSwept swept) => this with
     {
         Swept = Swept.SetItem(swept.Output, swept),
@@ -135,6 +151,7 @@ public sealed record JobState
     {
         (JobStage.Survey, OutputSurveyed surveyed) => surveyed.Output,
         (JobStage.Sweep, OutputSwept swept) => swept.Output,
+        (JobStage.Check, OutputChecked seen) => seen.Output,
         _ => null,
     };
 
@@ -145,6 +162,8 @@ public sealed record JobState
             Before<OutputSurveyed>(sequence, one => one.Output == taken.Output)), Ended = Ended.Remove(JobStage.Survey) },
         OutputSwept taken => this with { Swept = Replace(Swept, taken.Output,
             Before<OutputSwept>(sequence, one => one.Output == taken.Output)), Ended = Ended.Remove(JobStage.Sweep) },
+        OutputChecked taken => this with { Checked = Replace(Checked, taken.Output,
+            Before<OutputChecked>(sequence, one => one.Output == taken.Output)), Ended = Ended.Remove(JobStage.Check) },
         OutputFitted taken => this with { Fitted = Replace(Fitted, taken.Output,
             Before<OutputFitted>(sequence, one => one.Output == taken.Output)) },
         _ => this,

@@ -16,6 +16,7 @@ namespace AutoSweep.Core.Journal;
 [JsonDerivedType(typeof(OutputSurveyed), "outputSurveyed")]
 [JsonDerivedType(typeof(OutputSwept), "outputSwept")]
 [JsonDerivedType(typeof(OutputFitted), "outputFitted")]
+[JsonDerivedType(typeof(OutputChecked), "outputChecked")]
 [JsonDerivedType(typeof(OutputAbandoned), "outputAbandoned")]
 [JsonDerivedType(typeof(ClipQuestioned), "clipQuestioned")]
 [JsonDerivedType(typeof(EntryWithdrawn), "entryWithdrawn")]

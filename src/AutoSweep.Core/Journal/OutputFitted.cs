@@ -15,6 +15,9 @@ public sealed record OutputFitted : JournalEvent
     /// <summary>The standard uncertainty of that value in picofarads.</summary>
     public required double StandardUncertaintyPicofarads { get; init; }
 
+    /// <summary>Their dissipation factor together; none where the meter does not tell.</summary>
+    public double? Dissipation { get; init; }
+
     /// <summary>What the output wants at nominal mains, in picofarads.</summary>
     public required long WantedPicofarads { get; init; }
 

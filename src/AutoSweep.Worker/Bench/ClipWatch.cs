@@ -69,15 +69,18 @@ public sealed class ClipWatch(
     }
 
     // An output that was written down as silent and now sounds was not silent after all.
-    private bool IsWorthAnother(JobStage stage, int output) => stage == JobStage.Survey
-        ? record.State.Surveyed[output].ToneHertz is null
-        : record.State.Swept[output].PeakPicofarads is null;
+    private bool IsWorthAnother(JobStage stage, int output) => stage switch
+    {
+        JobStage.Survey => record.State.Surveyed[output].ToneHertz is null,
+        JobStage.Sweep => record.State.Swept[output].PeakPicofarads is null,
+        _ => !record.State.Checked[output].IsExplained,
+    };
 
     private List<SilentOutput> Silent(JobStage stage, int output, SilentSpell spell)
     {
         var passed = ClippingOrder.PassedOver(record.State, stage, output);
-        return passed.Count == spell.Readings.Count
-            ? [.. passed.Zip(spell.Readings, (number, one) => new SilentOutput(number, one.Reading, one.Hum))]
+        return passed.Count <= spell.Readings.Count
+            ? [.. passed.Zip(spell.Readings.TakeLast(passed.Count), (number, one) => new SilentOutput(number, one.Reading, one.Hum))]
             : [];
     }
 

@@ -73,7 +73,7 @@ public sealed class JobWorker(
     // Before the beep that says "done": who looks at the files then finds the output in them.
     private void KeepFilesCurrent(JournalEntry entry)
     {
-        if (entry.Event is OutputSurveyed or OutputSwept or EntryWithdrawn)
+        if (entry.Event is OutputSurveyed or OutputSwept or OutputChecked or EntryWithdrawn)
             ResultFiles.Write(record);
     }
 
@@ -124,6 +124,7 @@ public sealed class JobWorker(
         return plan.Stages.Select(stage => (stage switch
         {
             JobStage.Survey => (IBenchStage)new SurveyStage(bench, levels, record, board, signals, new(), _clock),
+            JobStage.Check => new CheckStage(bench, levels, record, board, signals),
             _ => new SweepStage(bench, clips, levels, record, board, signals, _clock),
         }, clips));
     }

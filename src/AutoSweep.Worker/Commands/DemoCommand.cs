@@ -69,7 +69,13 @@ public static class DemoCommand
         if (outcome.ExitCode != JobOutcome.Success)
             return outcome;
         if (simulator.Parts > 0)
+        {
             await DemoParts.RunAsync(folder, simulator, rate, cancellationToken);
+            outcome = await DemoParts.CheckAsync(folder, simulator, rate, cancellationToken);
+        }
+
+        if (outcome.ExitCode != JobOutcome.Success)
+            return outcome;
         await JudgeAsync(bench, record.State, record.Folder, outcome, cancellationToken);
         DemoSummary.WriteFiles(AnsiConsole.Console, record.Folder);
         return outcome;

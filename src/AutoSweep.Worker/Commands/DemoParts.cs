@@ -1,6 +1,7 @@
 using System.Globalization;
 using AutoSweep.Core.Journal;
 using AutoSweep.Core.Matching;
+using AutoSweep.Worker.Bench;
 using AutoSweep.Worker.Job;
 using AutoSweep.Worker.Parts;
 using AutoSweep.Worker.Reports;
@@ -37,6 +38,23 @@ public static class DemoParts
         var open = await new PartFitting(bench.Parts, ledger, record, StockJob.NameOf(record.State), next, new(), TextWriter.Null).RunAsync(targets, cancellationToken);
         ResultFiles.Write(record);
         Tell(record.State, match.Match, targets, open.Count);
+    }
+
+    /// <summary>Reads every fitted output's level with its parts soldered in.</summary>
+    /// <param name="folder">The job's folder.</param>
+    /// <param name="simulator">The simulated bench.</param>
+    /// <param name="rate">How much faster than real it runs.</param>
+    /// <param name="cancellationToken">Stops it.</param>
+    public static async Task<JobOutcome> CheckAsync(string folder, SimulatedBench simulator, double rate, CancellationToken cancellationToken)
+    {
+        Say("Checking the fitted outputs' levels ...");
+        var record = JobRecord.Resume(JobFolder.Open(folder), setAsideDamage: false, TimeProvider.System);
+        var outcome = await HostedJob.RunAsync(
+            record, new() { Wiring = simulator.Wiring, Stages = [JobStage.Check], HandsFree = true, ClockRate = rate }, cancellationToken);
+        var seen = record.State.Checked.Values.ToList();
+        var worst = seen.Select(one => Math.Abs(one.DifferenceDecibels)).DefaultIfEmpty().Max();
+        Say($"Check: {seen.Count} levels with the parts soldered in, at most {Number(worst)} dB from what the sweep predicted; {seen.Count(one => !one.IsExplained)} unexplained.");
+        return outcome;
     }
 
     private static void Tell(JobState state, MatchResult match, IReadOnlyList<MatchTarget> targets, int open)

@@ -30,6 +30,7 @@ public static class RootCommandLine
         StockCommand.Build(),
         MatchCommand.Build(),
         FitCommand.Build(),
+        CheckCommand.Build(),
         ServeCommand.Build(),
         FixtureCommand.Build(),
     };

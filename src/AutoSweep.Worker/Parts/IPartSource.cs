@@ -7,9 +7,14 @@ public interface IPartSource
     string? Meter { get; }
 
     /// <summary>Asks for certain parts, where the person looks: on the meter's own display.</summary>
+    /// <param name="output">The output that they are for.</param>
     /// <param name="parts">Their ids.</param>
     /// <param name="cancellationToken">Ends the wait.</param>
-    Task AskForAsync(IReadOnlyList<string> parts, CancellationToken cancellationToken);
+    Task AskForAsync(int output, IReadOnlyList<string> parts, CancellationToken cancellationToken);
+
+    /// <summary>Says that no more parts are asked for.</summary>
+    /// <param name="cancellationToken">Ends the wait.</param>
+    Task FinishAsync(CancellationToken cancellationToken);
 
     /// <summary>Waits for the next part, or parts in parallel.</summary>
     /// <param name="cancellationToken">Ends the wait.</param>

@@ -30,6 +30,7 @@ public sealed class PartFitting(
                 break;
         }
 
+        await parts.FinishAsync(cancellationToken);
         var fitted = ledger.Read().HeldBy(jobName, PartStatus.Fitted);
         return [.. targets.Select(target => target.Output).Where(number => !fitted.ContainsKey(number))];
     }
@@ -65,7 +66,7 @@ public sealed class PartFitting(
     {
         for (var again = 0; ; again++)
         {
-            await parts.AskForAsync(line.Ids, cancellationToken);
+            await parts.AskForAsync(line.Target.Output, line.Ids, cancellationToken);
             if (await parts.NextAsync(cancellationToken) is not { } measured)
                 return null;
             var check = FitCheck.Of(line, measured, options);
@@ -92,6 +93,7 @@ public sealed class PartFitting(
             Parts = line.Ids,
             MeasuredPicofarads = check.Measured.Capacitance.Picofarads,
             StandardUncertaintyPicofarads = check.Measured.StandardUncertaintyPicofarads,
+            Dissipation = check.Measured.Dissipation,
             WantedPicofarads = line.Target.Wanted.Picofarads,
             LossDecibels = check.LossDecibels,
             Meter = parts.Meter,

@@ -38,7 +38,11 @@ public sealed class PartWatch(ICapacitanceMeter meter, PartWatchOptions options)
     }
 
     /// <inheritdoc/>
-    public Task AskForAsync(IReadOnlyList<string> parts, CancellationToken cancellationToken) => meter.ShowAsync(string.Join(" + ", parts), cancellationToken);
+    public Task AskForAsync(int output, IReadOnlyList<string> parts, CancellationToken cancellationToken) =>
+        meter.ShowAsync($"{output}: {string.Join(" + ", parts)}", cancellationToken);
+
+    /// <inheritdoc/>
+    public Task FinishAsync(CancellationToken cancellationToken) => meter.ShowAsync("done", cancellationToken);
 
     /// <inheritdoc/>
     public async Task SignalAsync(bool isFine, CancellationToken cancellationToken)

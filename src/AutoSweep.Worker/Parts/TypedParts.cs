@@ -27,7 +27,10 @@ public sealed class TypedParts(TextReader input, TextWriter output, double accur
     }
 
     /// <inheritdoc/>
-    public Task AskForAsync(IReadOnlyList<string> parts, CancellationToken cancellationToken) => Task.CompletedTask;
+    public Task AskForAsync(int output, IReadOnlyList<string> parts, CancellationToken cancellationToken) => Task.CompletedTask;
+
+    /// <inheritdoc/>
+    public Task FinishAsync(CancellationToken cancellationToken) => Task.CompletedTask;
 
     /// <inheritdoc/>
     public Task SignalAsync(bool isFine, CancellationToken cancellationToken) => Task.CompletedTask;

@@ -8,6 +8,8 @@ namespace AutoSweep.Worker.Reports;
 /// <param name="Bench">The bench that took the latest readings.</param>
 /// <param name="Survey">The surveyed outputs.</param>
 /// <param name="Sweeps">The swept outputs.</param>
+/// <param name="Fitted">What was fitted at each output.</param>
+/// <param name="Checked">The levels with the fitted parts against what the sweeps predicted.</param>
 /// <param name="Missing">Outputs planned and not done, by stage.</param>
 public sealed record JobResults(
     string Generator,
@@ -15,6 +17,8 @@ public sealed record JobResults(
     BenchConnected? Bench,
     IReadOnlyList<OutputSurveyed> Survey,
     IReadOnlyList<SweptResult> Sweeps,
+    IReadOnlyList<OutputFitted> Fitted,
+    IReadOnlyList<OutputChecked> Checked,
     IReadOnlyDictionary<JobStage, IReadOnlyList<int>> Missing)
 {
     /// <summary>The results of a job.</summary>
@@ -24,5 +28,7 @@ public sealed record JobResults(
         state.Bench,
         [.. state.Surveyed.Values],
         [.. state.Swept.Values.Select(swept => SweptResult.From(state, swept))],
+        [.. state.Fitted.Values],
+        [.. state.Checked.Values],
         state.Planned.Keys.ToDictionary(stage => stage, stage => (IReadOnlyList<int>)[.. state.Missing(stage)]));
 }

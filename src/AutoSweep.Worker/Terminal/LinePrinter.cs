@@ -39,6 +39,7 @@ public sealed class LinePrinter(TextWriter output, JobRecord record, BenchBoard 
         OutputSurveyed surveyed => Level(surveyed),
         OutputSwept { Reason: PeakStopReason.BoundReached } swept => Peak(swept),
         OutputSwept swept => $"{Peak(swept)}  <- {SweepsCsv.Name(swept.Reason)}",
+        OutputChecked seen => Text($"  output {seen.Output,3}  {seen.Millivolts,7:0.000} mV, {seen.DifferenceDecibels:+0.00;-0.00;0.00} dB from the prediction{(seen.IsExplained ? "" : "  <- look")}"),
         OutputAbandoned abandoned => $"  output {abandoned.Output,3}  broken off: {abandoned.Why}",
         StageEnded ended => $"{ended.Stage}: complete",
         _ => null,

@@ -35,9 +35,12 @@ public static class OutputMap
             return (' ', "grey35");
         if (!state.IsDone(stage, output))
             return ('·', "grey");
-        var good = stage == JobStage.Survey
-            ? state.Surveyed[output].Flags.Count == 0
-            : state.Swept[output].Reason == PeakStopReason.BoundReached;
+        var good = stage switch
+        {
+            JobStage.Survey => state.Surveyed[output].Flags.Count == 0,
+            JobStage.Sweep => state.Swept[output].Reason == PeakStopReason.BoundReached,
+            _ => state.Checked[output].IsExplained,
+        };
         return good ? ('✓', "green") : ('!', "bold red");
     }
 }

@@ -25,6 +25,7 @@ public sealed class JournalLineTests
             LossDecibels = 0.0001,
             LedgerSequence = 12,
         },
+        new OutputChecked { Output = 49, ToneHertz = 523.1, Millivolts = 5.3, PredictedMillivolts = 5.4, StandardUncertaintyDecibels = 0.09, IsExplained = true },
         new OutputAbandoned(JobStage.Sweep, 50, "the clip came off"),
         new ClipQuestioned(JobStage.Sweep, ClipQuestion.AlreadyDone, 49, 523.1),
         new ClipQuestioned(JobStage.Survey, ClipQuestion.NoTone, null, null),

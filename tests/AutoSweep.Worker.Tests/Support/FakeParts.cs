@@ -14,7 +14,9 @@ internal sealed class FakeParts(params long[] picofarads) : IPartSource
 
     public string? Meter => "Invented,Bridge,7,1";
 
-    public Task AskForAsync(IReadOnlyList<string> parts, CancellationToken cancellationToken)
+    public Task FinishAsync(CancellationToken cancellationToken) => Task.CompletedTask;
+
+    public Task AskForAsync(int output, IReadOnlyList<string> parts, CancellationToken cancellationToken)
     {
         Asked.Add(string.Join('+', parts));
         return Task.CompletedTask;
