@@ -23,6 +23,8 @@ public sealed class DemoTests : IDisposable
         Assert.Equal("output,expected_hz,tone_hz,level_mv,noise_mv,flags", survey[0]);
         Assert.True(survey.Length > 90);
         Assert.True(File.Exists(_folder.File("journal.jsonl")));
+        Assert.True(File.ReadAllLines(_folder.File("picking-list.csv")).Length > 43);
+        Assert.Contains("0 unexplained", run.Output, StringComparison.Ordinal);
     }
 
     [Fact]

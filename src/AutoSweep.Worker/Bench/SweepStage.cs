@@ -42,7 +42,7 @@ public sealed class SweepStage(
     public async Task WorkAsync(ClipVerdict verdict, CancellationToken cancellationToken)
     {
         foreach (var silent in verdict.Silent)
-            record.Append(Result(silent.Output, 0, SweepPriors.Nothing));
+            record.Append(Result(silent.Output, 0, SweepPriors.Nothing, 0));
         if (verdict.Clipped is not { } clipped)
             return;
         record.Append(new OutputRecognised(Stage, clipped.Output, clipped.ToneHertz, clipped.By));
@@ -56,19 +56,38 @@ public sealed class SweepStage(
         var began = clock.GetTimestamp();
         var tone = new Frequency(clipped.ToneHertz ?? record.Profile.ToneOf(output).Hertz);
         await levels.PrepareAsync(ToneWatch.LargestLevel, tone, cancellationToken);
-        var search = new PeakSearch(
-            SweepPriors.For(output, record.State), new() { Smallest = bench.Fixture.Smallest, Largest = bench.Fixture.Largest });
+        var prior = SweepPriors.For(output, record.State);
+        var limits = new PeakSearchOptions { Smallest = bench.Fixture.Smallest, Largest = bench.Fixture.Largest };
+        var search = new PeakSearch(prior, limits);
         while (search.Next() is PeakStep.Read wanted)
         {
-            var set = await bench.Fixture.SetAsync(wanted.Capacitance, cancellationToken);
-            var sample = await levels.ReadAsync(cancellationToken);
-            var elapsed = clock.GetElapsedTime(began);
-            record.Append(Reading(output.Number, set, sample, elapsed));
-            search.Tell(new(set, sample.Mean, sample.RelativeNoise, elapsed, sample.Settled));
+            search.Tell(await ReadAsync(output.Number, wanted.Capacitance, began, cancellationToken));
             board.Show(status => status with { Readings = record.State.InHand!.Readings, Fit = search.Current });
         }
 
-        return ((PeakStep.Done)search.Next()).Result;
+        var result = ((PeakStep.Done)search.Next()).Result;
+        return result is { Reason: PeakStopReason.BoundReached, Peak: { } peak }
+            ? Closed(result, await ReadAsync(output.Number, Within(peak), began, cancellationToken), prior, limits)
+            : result;
+    }
+
+    private async Task<PeakReading> ReadAsync(int output, Capacitance wanted, long began, CancellationToken cancellationToken)
+    {
+        var set = await bench.Fixture.SetAsync(wanted, cancellationToken);
+        var sample = await levels.ReadAsync(cancellationToken);
+        var elapsed = clock.GetElapsedTime(began);
+        record.Append(Reading(output, set, sample, elapsed));
+        return new(set, sample.Mean, sample.RelativeNoise, elapsed, sample.Settled);
+    }
+
+    // The flanks say where the peak is; how high and how wide it is they only say together with a reading on top.
+    private static PeakResult Closed(PeakResult result, PeakReading onTop, PeakPrior prior, PeakSearchOptions limits)
+    {
+        var again = new PeakSearch(prior, limits with { Budget = result.Trace.Count + 1 });
+        foreach (var point in result.Trace)
+            again.Tell(point.Reading);
+        again.Tell(onTop);
+        return again.Next() is PeakStep.Done { Result: { Reason: PeakStopReason.BoundReached } closed } ? closed : result;
     }
 
     // The tone is counted once more, at the peak, where it is loudest: only then is it certain whose peak this is.
@@ -89,7 +108,7 @@ public sealed class SweepStage(
             return;
         }
 
-        record.Append(Result(clipped.Output, (sight as ToneSight.Tone)?.Hertz ?? clipped.ToneHertz ?? 0, result));
+        record.Append(Result(clipped.Output, (sight as ToneSight.Tone)?.Hertz ?? clipped.ToneHertz ?? 0, result, record.State.InHand!.Readings.Count));
         await RestAsync(cancellationToken);
         await signals.DoneAsync(cancellationToken);
     }
@@ -114,7 +133,7 @@ public sealed class SweepStage(
         Seconds = since.TotalSeconds,
     };
 
-    private static OutputSwept Result(int output, double hertz, PeakResult result) => new()
+    private static OutputSwept Result(int output, double hertz, PeakResult result, int readings) => new()
     {
         Output = output,
         ToneHertz = hertz,
@@ -129,7 +148,7 @@ public sealed class SweepStage(
         LogOddsSeriesOverShunt = result.LogOddsSeriesOverShunt,
         LogOddsGeneral = result.LogOddsGeneral,
         LossBoundDecibels = Finite(result.LossBoundDecibels),
-        Readings = result.Trace.Count,
+        Readings = readings,
     };
 
     private static double? Finite(double value) => double.IsFinite(value) ? value : null;
