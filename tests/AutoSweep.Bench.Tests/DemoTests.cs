@@ -24,7 +24,7 @@ public sealed class DemoTests : IDisposable
         Assert.True(survey.Length > 90);
         Assert.True(File.Exists(_folder.File("journal.jsonl")));
         Assert.True(File.ReadAllLines(_folder.File("picking-list.csv")).Length > 43);
-        Assert.Contains("0 unexplained", run.Output, StringComparison.Ordinal);
+        Assert.Contains("; 0 unexplained", run.Output, StringComparison.Ordinal);
     }
 
     [Fact]
