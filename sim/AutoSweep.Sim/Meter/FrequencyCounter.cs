@@ -5,7 +5,7 @@ namespace AutoSweep.Sim.Meter;
 
 /// <summary>The meter's reciprocal counter, with the weaknesses of the real ones.</summary>
 /// <remarks>
-/// Bench counters are specified from about 10 % of the lowest range (handbook, Physics 8). Below that they see some of the zero
+/// Bench counters are specified from about 10 % of the lowest range (meters' guides, from memory). Below that they see some of the zero
 /// crossings, or none, or those of the hum; with hum or crosstalk of nearly the tone's size they count extra crossings. How often is
 /// a plausible guess without a source: what matters is that a single count cannot be trusted.
 /// </remarks>

@@ -10,7 +10,7 @@ internal sealed class LevelSampler(MeterDefinition meter)
     /// <summary>What SCPI-1999 says for a level over the range.</summary>
     public const double Overload = 9.9e37;
 
-    /// <summary>AC ranges of bench meters read to 120 % of their end (handbook and meters' data).</summary>
+    /// <summary>AC ranges of bench meters read to 120 % of their end (meters' data sheets, from memory).</summary>
     private const double OverRange = 1.2;
 
     /// <summary>AC accuracy is specified from this part of a range up.</summary>

@@ -4,7 +4,7 @@ using AutoSweep.Sim.Tests.Support;
 
 namespace AutoSweep.Sim.Tests.Meter;
 
-/// <summary>The counter: right when well fed, not to be trusted below 10 mV or under hum (common practice; handbook, Physics 8).</summary>
+/// <summary>The counter: right when well fed, not to be trusted below 10 mV or under hum (common practice, no source).</summary>
 public class FrequencyCounterTests
 {
     private const double Tone = 1046.2;

@@ -7,7 +7,7 @@ namespace AutoSweep.Sources.Matching;
 
 /// <summary>An invented shop: what a generator wants and what lies in the drawers, drawn from a seed.</summary>
 /// <remarks>
-/// Wanted values as one measured generator gave them, 92 to 116 nF for the upper filters, and about 255 nF for the six below (handbook:
+/// Wanted values as one measured generator gave them, 92 to 116 nF for the upper filters, and about 255 nF for the six below (common practice:
 /// figures of the trade); Q from 5 to 20. The drawers hold film capacitors as they are sold; meter uncertainty 0.05 % and 1 pF. Invented.
 /// </remarks>
 public static class InventedShop

@@ -41,7 +41,7 @@ public sealed class PartFittingTests : IDisposable
         Assert.Equal(PartStatus.Fitted, _ledger.Read().Parts["C"].Status);
     }
 
-    // Loss at d = 0.01 half-widths and sd 30 pF of 8 nF: 10 log10(1 + 0.0125^2 + 0.00375^2) dB (handbook, Physics 3).
+    // Loss at d = 0.01 half-widths and sd 30 pF of 8 nF: 10 log10(1 + 0.0125^2 + 0.00375^2) dB, the response of a resonance d half-widths off its peak.
     [Fact]
     public async Task The_journal_keeps_the_expected_loss()
     {
