@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using AutoSweep.Core.Curve;
 using AutoSweep.Core.Generator;
 
 namespace AutoSweep.Core.Journal;
@@ -36,6 +37,12 @@ public sealed record JobState
     public ImmutableSortedDictionary<int, OutputSurveyed> Surveyed { get; private init; } = ImmutableSortedDictionary<int,
         OutputSurveyed>.Empty;
 
+    /// <summary>The latest survey of each output as it is handed over, by number.</summary>
+    public ImmutableSortedDictionary<int, OutputSurveyed> AsLeft { get; private init; } = ImmutableSortedDictionary<int, OutputSurveyed>.Empty;
+
+    /// <summary>The target curve that was chosen for this job; none while the profile's own stands.</summary>
+    public TargetCurve? ChosenTarget { get; private init; }
+
     /// <summary>The latest sweep of each output, by number.</summary>
     public ImmutableSortedDictionary<int, OutputSwept> Swept { get; private init; } = ImmutableSortedDictionary<int, OutputSwept>.Empty;
 
@@ -66,6 +73,8 @@ public sealed record JobState
     {
         JobStage.Survey => Surveyed.ContainsKey(output),
         JobStage.Sweep => Swept.ContainsKey(output),
+        JobStage.AsLeft => AsLeft.ContainsKey(output),
+        JobStage.Level => false,
         _ => Checked.ContainsKey(output),
     };
 
@@ -88,6 +97,7 @@ public sealed record JobState
         var next = entry.Event switch
         {
             JobOpened opened => this with { Profile = opened.Profile, OpenedAt = entry.At },
+            TargetChosen chosen => this with { ChosenTarget = chosen.Target },
             PartsMatched matched => this with { Matched = matched },
             BenchConnected bench => this with { Bench = bench, InHand = null },
             StageStarted started => Start(started),
@@ -124,7 +134,8 @@ public sealed record JobState
 
     private JobState Complete(OutputSurveyed surveyed) => this with
     {
-        Surveyed = Surveyed.SetItem(surveyed.Output, surveyed),
+        Surveyed = surveyed.Stage == JobStage.AsLeft ? Surveyed : Surveyed.SetItem(surveyed.Output, surveyed),
+        AsLeft = surveyed.Stage == JobStage.AsLeft ? AsLeft.SetItem(surveyed.Output, surveyed) : AsLeft,
         InHand = null,
         ClippingOrder = ClippingOrder.Add(surveyed.Output),
     };
@@ -149,7 +160,7 @@ public sealed record JobState
 
     private static int? OutputOf(JobStage stage, JournalEvent result) => (stage, result) switch
     {
-        (JobStage.Survey, OutputSurveyed surveyed) => surveyed.Output,
+        (JobStage.Survey or JobStage.AsLeft, OutputSurveyed surveyed) when surveyed.Stage == stage => surveyed.Output,
         (JobStage.Sweep, OutputSwept swept) => swept.Output,
         (JobStage.Check, OutputChecked seen) => seen.Output,
         _ => null,
@@ -158,8 +169,10 @@ public sealed record JobState
     // Undo brings the result before it back, where there was one.
     private JobState Withdraw(long sequence) => Results.GetValueOrDefault(sequence) switch
     {
+        OutputSurveyed { Stage: JobStage.AsLeft } taken => this with { AsLeft = Replace(AsLeft, taken.Output,
+            Before<OutputSurveyed>(sequence, one => one.Output == taken.Output && one.Stage == taken.Stage)), Ended = Ended.Remove(JobStage.AsLeft) },
         OutputSurveyed taken => this with { Surveyed = Replace(Surveyed, taken.Output,
-            Before<OutputSurveyed>(sequence, one => one.Output == taken.Output)), Ended = Ended.Remove(JobStage.Survey) },
+            Before<OutputSurveyed>(sequence, one => one.Output == taken.Output && one.Stage == taken.Stage)), Ended = Ended.Remove(JobStage.Survey) },
         OutputSwept taken => this with { Swept = Replace(Swept, taken.Output,
             Before<OutputSwept>(sequence, one => one.Output == taken.Output)), Ended = Ended.Remove(JobStage.Sweep) },
         OutputChecked taken => this with { Checked = Replace(Checked, taken.Output,

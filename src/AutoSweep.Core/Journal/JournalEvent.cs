@@ -23,4 +23,5 @@ namespace AutoSweep.Core.Journal;
 [JsonDerivedType(typeof(LinesSetAside), "linesSetAside")]
 [JsonDerivedType(typeof(StageEnded), "stageEnded")]
 [JsonDerivedType(typeof(PartsMatched), "partsMatched")]
+[JsonDerivedType(typeof(TargetChosen), "targetChosen")]
 public abstract record JournalEvent;

@@ -6,6 +6,9 @@ public sealed record OutputSurveyed : JournalEvent
     /// <summary>The output's number.</summary>
     public required int Output { get; init; }
 
+    /// <summary>The survey that read it: as found (the default, and all that old journals have) or as left.</summary>
+    public JobStage Stage { get; init; } = JobStage.Survey;
+
     /// <summary>The tone counted in hertz; none where there is none to count.</summary>
     public double? ToneHertz { get; init; }
 
@@ -14,6 +17,12 @@ public sealed record OutputSurveyed : JournalEvent
 
     /// <summary>One standard deviation of single samples in millivolts.</summary>
     public required double NoiseMillivolts { get; init; }
+
+    /// <summary>
+    /// The standard uncertainty of the level as a share of it: noise, and what the meter is uncertain by at this part of its range.
+    /// None in journals from before it was kept.
+    /// </summary>
+    public double? RelativeUncertainty { get; init; }
 
     /// <summary>What was noticed; empty for a healthy output.</summary>
     public required IReadOnlyList<SurveyFinding> Flags { get; init; }

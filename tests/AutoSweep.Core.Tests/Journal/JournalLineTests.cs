@@ -33,6 +33,7 @@ public sealed class JournalLineTests
         new EntryWithdrawn(7),
         new LinesSetAside("journal.jsonl.damaged", [4]),
         new StageEnded(JobStage.Survey),
+        new TargetChosen(new("as my shop likes it (invented)", "drawn by hand", [new(1, 5.2, 1), new(2, 5.1, 0.5)])),
         Some.Matched);
 
     [Theory]

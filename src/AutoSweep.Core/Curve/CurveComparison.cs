@@ -1,0 +1,38 @@
+using MathNet.Numerics.Statistics;
+
+namespace AutoSweep.Core.Curve;
+
+/// <summary>A level curve against a target.</summary>
+/// <param name="GainDecibels">The overall gain of the generator over the target in decibels, fitted robustly.</param>
+/// <param name="Deviations">One an output that was read, in ascending number.</param>
+public sealed record CurveComparison(double GainDecibels, IReadOnlyList<CurveDeviation> Deviations)
+{
+    // 20 log10 e: a small share of a level in decibels.
+    private const double DecibelsOfShare = 8.685889638;
+
+    // Coverage factor for 95 % (GUM, table G.1).
+    private const double CoverageFactor = 2;
+
+    /// <summary>Compares a curve with a target.</summary>
+    public static CurveComparison Of(LevelCurve curve, TargetCurve target)
+    {
+        var wanted = target.Points.ToDictionary(point => point.Output);
+        var pairs = curve.Points.Where(point => point.Millivolts > 0 && wanted.ContainsKey(point.Output))
+            .Select(point => 20 * Math.Log10(point.Millivolts / wanted[point.Output].Millivolts)).ToList();
+        var gain = pairs.Count == 0 ? 0 : pairs.Median();
+        return new(gain, [.. curve.Points.Select(point => Compare(point, wanted.GetValueOrDefault(point.Output), gain))]);
+    }
+
+    private static CurveDeviation Compare(LevelPoint point, TargetPoint? target, double gain)
+    {
+        var uncertainty = CoverageFactor * DecibelsOfShare * point.RelativeUncertainty;
+        if (target is null)
+            return new(point.Output, point.Millivolts, null, null, uncertainty, 0, CurveVerdict.NotCompared);
+        var scaled = target.Millivolts * Math.Pow(10, gain / 20);
+        if (point.Millivolts <= 0)
+            return new(point.Output, point.Millivolts, scaled, null, uncertainty, target.ToleranceDecibels, CurveVerdict.NotCompared);
+        var off = 20 * Math.Log10(point.Millivolts / scaled);
+        var verdict = Math.Abs(off) <= target.ToleranceDecibels + uncertainty ? CurveVerdict.Within : off > 0 ? CurveVerdict.TooLoud : CurveVerdict.TooSoft;
+        return new(point.Output, point.Millivolts, scaled, off, uncertainty, target.ToleranceDecibels, verdict);
+    }
+}
