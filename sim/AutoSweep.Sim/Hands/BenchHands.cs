@@ -51,6 +51,7 @@ internal sealed class BenchHands(
     {
         HandsPhase.Survey => script.Survey,
         HandsPhase.Sweep => script.Sweep,
+        HandsPhase.AsLeft => [.. script.Survey.Select(step => step.Output).Distinct().Order().Select(output => new HandsStep { Output = output })],
         _ => [.. bench.Soldered.Select(output => new HandsStep { Output = output })],
     };
 

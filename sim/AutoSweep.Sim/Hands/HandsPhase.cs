@@ -17,4 +17,7 @@ internal enum HandsPhase
 
     /// <summary>Each output that parts were soldered in at, in ascending number.</summary>
     Check,
+
+    /// <summary>Every output once more, in ascending number, with whatever is in the filters by now.</summary>
+    AsLeft,
 }

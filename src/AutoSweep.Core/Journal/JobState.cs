@@ -68,6 +68,9 @@ public sealed record JobState
     public IEnumerable<int> Missing(JobStage stage) =>
         Planned.GetValueOrDefault(stage, []).Where(output => !IsDone(stage, output));
 
+    /// <summary>The outputs of one of the two surveys: as left for <see cref="JobStage.AsLeft"/>, as found otherwise.</summary>
+    public ImmutableSortedDictionary<int, OutputSurveyed> SurveyOf(JobStage stage) => stage == JobStage.AsLeft ? AsLeft : Surveyed;
+
     /// <summary>Whether a stage has a result for an output.</summary>
     public bool IsDone(JobStage stage, int output) => stage switch
     {

@@ -26,6 +26,10 @@ public sealed record DriverLevel
     [Description("How long the detector takes to settle when the meter refuses the bandwidth command, in seconds."), Range(0, 60)]
     public required double SettleWithoutBandwidthSeconds { get; init; }
 
+    /// <summary>The limits of the level's error, where they are published.</summary>
+    [Description("The limits of the level's error, where they are published.")]
+    public DriverLevelAccuracy? Accuracy { get; init; }
+
     /// <summary>The query that takes one reading.</summary>
     [Description("The query that takes one reading.")]
     public required string Read { get; init; }

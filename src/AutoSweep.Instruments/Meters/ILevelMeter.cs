@@ -16,6 +16,11 @@ public interface ILevelMeter : IAsyncDisposable
     /// <summary>How long the AC detector takes to settle after a change of level, from the driver file, for the bandwidth in use.</summary>
     TimeSpan Settling { get; }
 
+    /// <summary>What an absolute level is uncertain by, noise left out: one standard deviation in volts, in the range in use.</summary>
+    /// <param name="volts">The level at the meter's input in volts rms.</param>
+    /// <returns>None where the maker's limits are not known.</returns>
+    double? UncertaintyVolts(double volts);
+
     /// <summary>Chooses the fixed AC range that holds a level, and the detector bandwidth that passes a tone.</summary>
     /// <param name="largestVolts">The largest level to expect at the meter's input, in volts rms.</param>
     /// <param name="lowestHertz">The lowest tone to expect, in hertz.</param>

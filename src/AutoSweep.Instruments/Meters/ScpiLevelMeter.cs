@@ -36,6 +36,9 @@ public sealed class ScpiLevelMeter : ILevelMeter
         ? _level.SettleWithoutBandwidthSeconds
         : _setting.Bandwidth.SettleSeconds);
 
+    /// <inheritdoc/>
+    public double? UncertaintyVolts(double volts) => _level.Accuracy?.StandardUncertaintyVolts(volts, RangeVolts);
+
     /// <summary>Identifies a meter and sets it up.</summary>
     /// <param name="session">A session, which the meter owns from now on.</param>
     /// <param name="driver">The driver of its family.</param>

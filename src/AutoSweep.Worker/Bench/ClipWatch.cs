@@ -71,7 +71,7 @@ public sealed class ClipWatch(
     // An output that was written down as silent and now sounds was not silent after all.
     private bool IsWorthAnother(JobStage stage, int output) => stage switch
     {
-        JobStage.Survey => record.State.Surveyed[output].ToneHertz is null,
+        JobStage.Survey or JobStage.AsLeft => record.State.SurveyOf(stage)[output].ToneHertz is null,
         JobStage.Sweep => record.State.Swept[output].PeakPicofarads is null,
         _ => !record.State.Checked[output].IsExplained,
     };
@@ -101,8 +101,10 @@ public sealed class ClipWatch(
         return null;
     }
 
+    private static bool IsSurvey(JobStage stage) => stage is JobStage.Survey or JobStage.AsLeft;
+
     // A person who is busy with a capacitor is asked twice, not every minute.
-    private TimeSpan Patience(JobStage stage, SilentSpell spell) => stage == JobStage.Survey
+    private TimeSpan Patience(JobStage stage, SilentSpell spell) => IsSurvey(stage)
         ? options.SilenceBeforeSurveyQuestion
         : options.SilenceBeforeSweepQuestion * (1 << Math.Min(spell.Questions, 3));
 
@@ -122,12 +124,12 @@ public sealed class ClipWatch(
 
     // An output that was silent in the survey gets the same patience in a sweep: an open old capacitor silences it, and the fixture does not.
     private TimeSpan Conclusion(JobStage stage) =>
-        stage == JobStage.Survey ? options.SilenceBeforeSurveyConclusion : options.SilenceBeforeSweepConclusion;
+        IsSurvey(stage) ? options.SilenceBeforeSurveyConclusion : options.SilenceBeforeSweepConclusion;
 
     private async Task<ClipVerdict?> AskForeignAsync(JobStage stage, ToneSight.Foreign foreign, CancellationToken cancellationToken)
     {
         Hold(null);
-        if (stage == JobStage.Survey && ClippingOrder.Next(record.State, stage) is { } next)
+        if (IsSurvey(stage) && ClippingOrder.Next(record.State, stage) is { } next)
             return new(new(next, foreign.Hertz, RecognisedBy.Order), []);
         await questions.AskAsync(stage, ClipQuestion.UnknownTone, null, foreign.Hertz, cancellationToken);
         return null;

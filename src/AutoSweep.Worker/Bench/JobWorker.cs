@@ -123,7 +123,7 @@ public sealed class JobWorker(
         var clips = Clips(bench, levels, signals);
         return plan.Stages.Select(stage => (stage switch
         {
-            JobStage.Survey => (IBenchStage)new SurveyStage(bench, levels, record, board, signals, new(), _clock),
+            JobStage.Survey or JobStage.AsLeft => (IBenchStage)new SurveyStage(bench, levels, record, board, signals, new(), _clock, stage),
             JobStage.Check => new CheckStage(bench, levels, record, board, signals),
             _ => new SweepStage(bench, clips, levels, record, board, signals, _clock),
         }, clips));

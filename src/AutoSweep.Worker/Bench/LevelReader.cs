@@ -101,8 +101,12 @@ public sealed class LevelReader(ConnectedBench bench, LevelReaderOptions options
         if (settled && mean > 0)
             _noise = _noise.With(sd / mean, samples.Length);
         var relative = SampleSd(mean) / Math.Sqrt(samples.Length) / Math.Max(mean, double.Epsilon);
-        return new(new(mean), new(sd), Math.Max(relative, 1e-6), samples.Length, settled);
+        return new(new(mean), new(sd), Math.Max(relative, 1e-6), samples.Length, settled) { RelativeUncertainty = Uncertainty(mean, relative) };
     }
+
+    private double? Uncertainty(double mean, double relativeNoise) => mean > 0 && bench.Meter.UncertaintyVolts(mean * bench.AmplifierGain) is { } meter
+        ? Math.Sqrt((relativeNoise * relativeNoise) + Math.Pow(meter / (mean * bench.AmplifierGain), 2))
+        : null;
 
     private double SampleSd(double level) => Math.Sqrt(
         Math.Pow(level * Math.Max(_noise.RelativeSd, options.NoiseFloor), 2)

@@ -8,4 +8,10 @@ namespace AutoSweep.Worker.Bench;
 /// <param name="RelativeNoise">One standard deviation of the mean as a share of it, pooled with what was seen before; above 0.</param>
 /// <param name="Samples">How many samples were averaged.</param>
 /// <param name="Settled">False when the samples still moved after every wait.</param>
-public sealed record LevelSample(Level Mean, Level SampleSd, double RelativeNoise, int Samples, bool Settled);
+public sealed record LevelSample(Level Mean, Level SampleSd, double RelativeNoise, int Samples, bool Settled)
+{
+    /// <summary>
+    /// One standard deviation of the absolute level as a share of it: noise, and what the meter is uncertain by. None where its maker's limits are not known.
+    /// </summary>
+    public double? RelativeUncertainty { get; init; }
+}

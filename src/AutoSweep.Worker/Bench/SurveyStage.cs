@@ -4,7 +4,7 @@ using AutoSweep.Worker.Job;
 
 namespace AutoSweep.Worker.Bench;
 
-/// <summary>The survey: tone, level and noise of every output, in whatever order they are clipped.</summary>
+/// <summary>The survey, as found or as left: tone, level and noise of every output, in whatever order they are clipped.</summary>
 /// <param name="bench">The bench.</param>
 /// <param name="levels">Reads levels.</param>
 /// <param name="record">The job.</param>
@@ -12,6 +12,7 @@ namespace AutoSweep.Worker.Bench;
 /// <param name="signals">The sounds.</param>
 /// <param name="options">Limits of what is noticed.</param>
 /// <param name="clock">The bench's clock.</param>
+/// <param name="stage">As found (<see cref="JobStage.Survey"/>) or as left.</param>
 public sealed class SurveyStage(
     ConnectedBench bench,
     LevelReader levels,
@@ -19,10 +20,11 @@ public sealed class SurveyStage(
     BenchBoard board,
     BenchSignals signals,
     SurveyOptions options,
-    TimeProvider clock) : IBenchStage
+    TimeProvider clock,
+    JobStage stage = JobStage.Survey) : IBenchStage
 {
     /// <inheritdoc/>
-    public JobStage Stage => JobStage.Survey;
+    public JobStage Stage => stage;
 
     /// <inheritdoc/>
     public IReadOnlyList<int> Plan => [.. record.Profile.Outputs.Select(output => output.Number)];
@@ -45,9 +47,11 @@ public sealed class SurveyStage(
         var millivolts = silent.Reading.Mean.Millivolts;
         record.Append(new OutputSurveyed
         {
+            Stage = Stage,
             Output = silent.Output,
             Millivolts = millivolts,
             NoiseMillivolts = silent.Reading.SampleSd.Millivolts,
+            RelativeUncertainty = silent.Reading.RelativeUncertainty,
             Flags = [Finding(silent, millivolts)],
         });
     }
@@ -97,10 +101,12 @@ public sealed class SurveyStage(
             flags.Add(SurveyFinding.Unsteady);
         return new()
         {
+            Stage = Stage,
             Output = clipped.Output,
             ToneHertz = clipped.ToneHertz,
             Millivolts = sample.Mean.Millivolts,
             NoiseMillivolts = sample.SampleSd.Millivolts,
+            RelativeUncertainty = sample.RelativeUncertainty,
             Flags = flags,
         };
     }
@@ -113,7 +119,7 @@ public sealed class SurveyStage(
             return;
         foreach (var output in new[] { order[^2], order[^1] })
         {
-            var surveyed = record.State.Surveyed[output];
+            var surveyed = record.State.SurveyOf(Stage)[output];
             record.Append(surveyed with { Flags = [.. surveyed.Flags, SurveyFinding.Swapped] });
         }
     }

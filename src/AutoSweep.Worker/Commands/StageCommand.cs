@@ -16,13 +16,26 @@ public static class StageCommand
     /// <param name="help">What it does, for a technician.</param>
     /// <param name="cautions">What is shown before the work begins.</param>
     /// <param name="stages">The stages.</param>
-    public static Command Build(string name, string help, IReadOnlyList<string> cautions, params JobStage[] stages)
+    public static Command Build(string name, string help, IReadOnlyList<string> cautions, params JobStage[] stages) =>
+        Build(name, help, cautions, stages.Length > 0, _ => stages);
+
+    /// <summary>A command that works through stages which its own options choose.</summary>
+    /// <param name="name">What is typed.</param>
+    /// <param name="help">What it does, for a technician.</param>
+    /// <param name="cautions">What is shown before the work begins.</param>
+    /// <param name="clips">Whether outputs are clipped in it.</param>
+    /// <param name="stages">Chooses the stages.</param>
+    /// <param name="options">The command's own options.</param>
+    public static Command Build(
+        string name, string help, IReadOnlyList<string> cautions, bool clips, Func<ParseResult, IReadOnlyList<JobStage>> stages, params Option[] options)
     {
         var job = new JobFlags();
         var bench = new BenchFlags();
         var (handsFree, rate) = (HandsFree(), ClockRate());
         var command = new Command(name, help) { rate };
-        if (stages.Length > 0)
+        foreach (var option in options)
+            command.Add(option);
+        if (clips)
             command.Add(handsFree);
         job.AddTo(command);
         bench.AddTo(command);
@@ -33,7 +46,7 @@ public static class StageCommand
                 AnsiConsole.MarkupLineInterpolated(CultureInfo.InvariantCulture, $"[yellow]{caution}[/]");
             return await HostedJob.RunAsync(
                 job.Open(parsed),
-                new() { Wiring = wiring, Stages = stages, HandsFree = parsed.GetValue(handsFree), ClockRate = parsed.GetValue(rate) },
+                new() { Wiring = wiring, Stages = stages(parsed), HandsFree = parsed.GetValue(handsFree), ClockRate = parsed.GetValue(rate) },
                 cancellationToken);
         }));
         return command;

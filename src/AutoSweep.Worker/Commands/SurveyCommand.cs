@@ -7,10 +7,19 @@ namespace AutoSweep.Worker.Commands;
 public static class SurveyCommand
 {
     /// <summary>The command.</summary>
-    public static Command Build() => StageCommand.Build(
-        "survey",
-        "Reads tone, level and noise of every output and notes what is odd: dead, hum only, wrong tone, swapped, unsteady. "
-        + "Writes DIR/survey.csv.",
-        [Cautions.SpinningGenerator],
-        JobStage.Survey);
+    public static Command Build()
+    {
+        var asLeft = new Option<bool>("--as-left")
+        {
+            Description = "The last survey, as the generator is handed over. The first one, as found, stays beside it. Writes DIR/as-left.csv.",
+        };
+        return StageCommand.Build(
+            "survey",
+            "Reads tone, level and noise of every output and notes what is odd: dead, hum only, wrong tone, swapped, unsteady. "
+            + "Writes DIR/survey.csv.",
+            [Cautions.SpinningGenerator],
+            clips: true,
+            parsed => [parsed.GetValue(asLeft) ? JobStage.AsLeft : JobStage.Survey],
+            asLeft);
+    }
 }

@@ -21,6 +21,9 @@ public sealed class JobFolder : IDisposable
     /// <summary>The survey's results as CSV, folded from the journal.</summary>
     public string Survey => System.IO.Path.Combine(Path, "survey.csv");
 
+    /// <summary>The last survey's results as CSV, folded from the journal.</summary>
+    public string AsLeft => System.IO.Path.Combine(Path, "as-left.csv");
+
     /// <summary>All results as JSON, folded from the journal.</summary>
     public string Results => System.IO.Path.Combine(Path, "results.json");
 

@@ -10,6 +10,7 @@ namespace AutoSweep.Worker.Reports;
 /// <param name="Sweeps">The swept outputs.</param>
 /// <param name="Fitted">What was fitted at each output.</param>
 /// <param name="Checked">The levels with the fitted parts against what the sweeps predicted.</param>
+/// <param name="AsLeft">The outputs of the last survey.</param>
 /// <param name="Missing">Outputs planned and not done, by stage.</param>
 public sealed record JobResults(
     string Generator,
@@ -19,6 +20,7 @@ public sealed record JobResults(
     IReadOnlyList<SweptResult> Sweeps,
     IReadOnlyList<OutputFitted> Fitted,
     IReadOnlyList<OutputChecked> Checked,
+    IReadOnlyList<OutputSurveyed> AsLeft,
     IReadOnlyDictionary<JobStage, IReadOnlyList<int>> Missing)
 {
     /// <summary>The results of a job.</summary>
@@ -30,5 +32,6 @@ public sealed record JobResults(
         [.. state.Swept.Values.Select(swept => SweptResult.From(state, swept))],
         [.. state.Fitted.Values],
         [.. state.Checked.Values],
+        [.. state.AsLeft.Values],
         state.Planned.Keys.ToDictionary(stage => stage, stage => (IReadOnlyList<int>)[.. state.Missing(stage)]));
 }

@@ -19,6 +19,8 @@ public static class ResultFiles
             Replace(folder.Survey, SurveyCsv.Text(state));
         if (state.Planned.ContainsKey(JobStage.Sweep))
             Replace(folder.Sweeps, SweepsCsv.Text(state));
+        if (state.Planned.ContainsKey(JobStage.AsLeft))
+            Replace(folder.AsLeft, SurveyCsv.Text(state, JobStage.AsLeft));
         Replace(folder.Results, JsonSerializer.Serialize(JobResults.From(state), Json) + "\n");
     }
 

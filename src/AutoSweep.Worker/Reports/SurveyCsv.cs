@@ -5,15 +5,17 @@ using nietras.SeparatedValues;
 
 namespace AutoSweep.Worker.Reports;
 
-/// <summary>survey.csv: one row a surveyed output, in ascending number. The header is fixed for scripts.</summary>
+/// <summary>survey.csv and as-left.csv: one row a surveyed output, in ascending number. The header is fixed for scripts.</summary>
 public static class SurveyCsv
 {
     /// <summary>The file's text. Flags are separated by blanks; a tone that could not be counted is an empty cell.</summary>
-    public static string Text(JobState state)
+    /// <param name="state">The job.</param>
+    /// <param name="stage">The survey as found, or as left.</param>
+    public static string Text(JobState state, JobStage stage = JobStage.Survey)
     {
         using var writer = Sep.New(',').Writer(options => options with { CultureInfo = CultureInfo.InvariantCulture }).ToText();
         writer.Header.Add("output", "expected_hz", "tone_hz", "level_mv", "noise_mv", "flags");
-        foreach (var surveyed in state.Surveyed.Values)
+        foreach (var surveyed in state.SurveyOf(stage).Values)
         {
             using var row = writer.NewRow();
             row["output"].Format(surveyed.Output);

@@ -12,9 +12,9 @@ public static class FindingsText
     private const int Shown = 6;
 
     /// <summary>The findings as lines, always of the same number.</summary>
-    public static IRenderable Draw(JobState state)
+    public static IRenderable Draw(JobState state, JobStage survey)
     {
-        var flagged = state.Surveyed.Values.Where(one => one.Flags.Count > 0).TakeLast(Shown).Select(Line);
+        var flagged = state.SurveyOf(survey).Values.Where(one => one.Flags.Count > 0).TakeLast(Shown).Select(Line);
         var lines = flagged.Concat(Enumerable.Repeat(" ", Shown)).Take(Shown);
         return new Rows(lines.Select(line => new Text(line, new Style(Color.Red))));
     }

@@ -15,8 +15,9 @@ public static class LevelPlot
     {
         if (state.Profile is not { Outputs.Count: > 0 } profile)
             return new PlotBox("level over output").Draw("", "");
-        var top = state.Surveyed.Values.Select(one => one.Millivolts).Append(double.Epsilon).Max();
-        var scale = state.Surveyed.Count == 0 ? "" : FormattableString.Invariant($", up to {top:0.00} mV");
+        var surveyed = state.SurveyOf(status.Stage ?? JobStage.Survey);
+        var top = surveyed.Values.Select(one => one.Millivolts).Append(double.Epsilon).Max();
+        var scale = surveyed.Count == 0 ? "" : FormattableString.Invariant($", up to {top:0.00} mV");
         var plot = new PlotBox("level over output" + scale);
         var places = Math.Max(profile.Outputs.Count, PlotBox.Columns);
         var columns = profile.Outputs.Index().GroupBy(one => one.Index * PlotBox.Columns / places, one => one.Item);
@@ -27,8 +28,9 @@ public static class LevelPlot
 
     private static void Stand(PlotBox plot, JobState state, BenchStatus status, IGrouping<int, GeneratorOutput> column, double top)
     {
-        var known = column.Where(output => state.Surveyed.ContainsKey(output.Number))
-            .Select(output => state.Surveyed[output.Number]).ToList();
+        var surveyed = state.SurveyOf(status.Stage ?? JobStage.Survey);
+        var known = column.Where(output => surveyed.ContainsKey(output.Number))
+            .Select(output => surveyed[output.Number]).ToList();
         if (known.Count == 0)
             return;
         var height = (int)Math.Round(known.Max(one => one.Millivolts) / top * PlotBox.Rows * Eighths.Length);

@@ -37,7 +37,7 @@ public static class OutputMap
             return ('·', "grey");
         var good = stage switch
         {
-            JobStage.Survey => state.Surveyed[output].Flags.Count == 0,
+            JobStage.Survey or JobStage.AsLeft => state.SurveyOf(stage)[output].Flags.Count == 0,
             JobStage.Sweep => state.Swept[output].Reason == PeakStopReason.BoundReached,
             _ => state.Checked[output].IsExplained,
         };

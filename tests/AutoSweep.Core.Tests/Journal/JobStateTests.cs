@@ -74,5 +74,19 @@ public sealed class JobStateTests
         Assert.Equal([9, 10], state.ClippingOrder);
     }
 
+    [Fact]
+    public void A_survey_as_left_is_missing_until_it_was_read_and_again_when_it_is_taken_back()
+    {
+        JournalEvent[] read = [.. Begun, Surveyed(JobStage.Survey), new StageStarted(JobStage.AsLeft, [9, 10]), Surveyed(JobStage.AsLeft)];
+
+        Assert.Equal([10], Some.Fold(read).Missing(JobStage.AsLeft));
+        var taken = Some.Fold([.. read, new EntryWithdrawn(5)]);
+        Assert.Equal([9, 10], taken.Missing(JobStage.AsLeft));
+        Assert.Single(taken.Surveyed);
+    }
+
+    private static OutputSurveyed Surveyed(JobStage stage) =>
+        new() { Stage = stage, Output = 9, ToneHertz = 523, Millivolts = 5, NoiseMillivolts = 0.01, Flags = [] };
+
     private static OutputRecognised Recognised(int output) => new(JobStage.Sweep, output, 740, RecognisedBy.Tone);
 }

@@ -94,6 +94,18 @@ public class BenchHandsTests
     }
 
     [Fact]
+    public async Task The_last_survey_goes_up_output_by_output_without_the_firsts_mistakes()
+    {
+        using var hands = new HandsBench(HandsBench.Script([3, 1, 3], []), HandsPhase.AsLeft);
+        hands.Ear.ClientsChanged(1);
+        Assert.Equal(1, (await hands.NextAsync("clip")).Output);
+        hands.Beep();
+        Assert.Equal(3, (await hands.NextAsync("clip")).Output);
+        hands.Beep();
+        await hands.NextAsync("end");
+    }
+
+    [Fact]
     public async Task A_step_may_be_slow()
     {
         var script = HandsBench.Script([3], []);

@@ -22,6 +22,25 @@ public sealed class LevelReaderTests
     }
 
     [Fact]
+    public async Task What_the_meter_is_uncertain_by_adds_to_the_noise_in_quadrature()
+    {
+        _meter.Level(0.100, 0.101, 0.099);
+        _meter.Uncertainty = 0.003;
+
+        var sample = await Reader(gain: 20).ReadAsync(default);
+
+        Assert.Equal(Math.Sqrt((sample.RelativeNoise * sample.RelativeNoise) + (0.03 * 0.03)), sample.RelativeUncertainty!.Value, 12);
+    }
+
+    [Fact]
+    public async Task A_meter_whose_limits_nobody_knows_states_no_uncertainty()
+    {
+        _meter.Level(0.100, 0.101, 0.099);
+
+        Assert.Null((await Reader().ReadAsync(default)).RelativeUncertainty);
+    }
+
+    [Fact]
     public async Task Samples_that_still_climb_are_thrown_away_and_taken_again()
     {
         _meter.Level(0.010, 0.030, 0.040, 0.0499, 0.0500, 0.0501);

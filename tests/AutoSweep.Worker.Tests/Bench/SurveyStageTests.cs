@@ -127,6 +127,21 @@ public sealed class SurveyStageTests : IDisposable
         Assert.Empty(Flagged(SurveyFinding.Swapped));
     }
 
+    [Fact]
+    public async Task A_survey_as_left_stays_beside_the_one_as_found()
+    {
+        await ClipAsync(2, 536.1);
+        var last = new SurveyStage(
+            _scene.Bench, _scene.Levels, _scene.Job, _scene.Board, _scene.Signals, new() { Span = TimeSpan.Zero }, _scene.Clock, JobStage.AsLeft);
+        _scene.Begin(JobStage.AsLeft, [.. last.Plan]);
+        _scene.Meter.Shown = () => 0.0055;
+
+        await last.WorkAsync(new(new(2, 536.1, RecognisedBy.Tone), []), default);
+
+        Assert.Equal(4.0, _scene.Job.State.Surveyed[2].Millivolts, 9);
+        Assert.Equal(5.5, _scene.Job.State.AsLeft[2].Millivolts, 9);
+    }
+
     private IEnumerable<int> Flagged(SurveyFinding finding) =>
         _scene.Job.State.Surveyed.Values.Where(one => one.Flags.Contains(finding)).Select(one => one.Output);
 

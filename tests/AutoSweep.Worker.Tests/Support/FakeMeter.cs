@@ -29,6 +29,11 @@ internal sealed class FakeMeter : ILevelMeter
 
     public TimeSpan Settling => TimeSpan.Zero;
 
+    /// <summary>What the meter is uncertain by in volts, noise left out.</summary>
+    public double? Uncertainty { get; set; }
+
+    public double? UncertaintyVolts(double volts) => Uncertainty;
+
     public void Level(params double[] volts) => Array.ForEach(volts, value => Levels.Enqueue(new(MeterReadingKind.Value, value, "")));
 
     public void Overload() => Levels.Enqueue(new(MeterReadingKind.Overload, double.NaN, "+9.90000000E+37"));
