@@ -74,6 +74,9 @@ public static class DemoCommand
             outcome = await DemoParts.CheckAsync(folder, simulator, rate, cancellationToken);
         }
 
+        if (simulator.Parts > 0 && outcome.ExitCode == JobOutcome.Success)
+            outcome = await DemoParts.SurveyAsLeftAsync(folder, simulator, rate, cancellationToken);
+
         if (outcome.ExitCode != JobOutcome.Success)
             return outcome;
         await JudgeAsync(bench, record.State, record.Folder, outcome, cancellationToken);
