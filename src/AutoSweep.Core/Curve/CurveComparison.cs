@@ -1,5 +1,3 @@
-using MathNet.Numerics.Statistics;
-
 namespace AutoSweep.Core.Curve;
 
 /// <summary>A level curve against a target.</summary>
@@ -8,18 +6,23 @@ namespace AutoSweep.Core.Curve;
 public sealed record CurveComparison(double GainDecibels, IReadOnlyList<CurveDeviation> Deviations)
 {
     // 20 log10 e: a small share of a level in decibels.
-    private const double DecibelsOfShare = 8.685889638;
+    internal const double DecibelsOfShare = 8.685889638;
 
     // Coverage factor for 95 % (GUM, table G.1).
-    private const double CoverageFactor = 2;
+    internal const double CoverageFactor = 2;
 
     /// <summary>Compares a curve with a target.</summary>
+    /// <remarks>
+    /// The overall gain is set elsewhere in an organ, so it is fitted out: the bisquare centre of the differences (<see cref="RobustLocation"/>). A deviation is
+    /// one only beyond tolerance and reading uncertainty together.
+    /// </remarks>
     public static CurveComparison Of(LevelCurve curve, TargetCurve target)
     {
         var wanted = target.Points.ToDictionary(point => point.Output);
-        var pairs = curve.Points.Where(point => point.Millivolts > 0 && wanted.ContainsKey(point.Output))
-            .Select(point => 20 * Math.Log10(point.Millivolts / wanted[point.Output].Millivolts)).ToList();
-        var gain = pairs.Count == 0 ? 0 : pairs.Median();
+        var pairs = curve.Points.Where(point => point.Millivolts > 0 && wanted.ContainsKey(point.Output)).ToList();
+        var gain = pairs.Count == 0 ? 0 : RobustLocation.Of(
+            [.. pairs.Select(point => 20 * Math.Log10(point.Millivolts / wanted[point.Output].Millivolts))],
+            [.. pairs.Select(point => DecibelsOfShare * point.RelativeUncertainty)]);
         return new(gain, [.. curve.Points.Select(point => Compare(point, wanted.GetValueOrDefault(point.Output), gain))]);
     }
 

@@ -94,6 +94,12 @@ public sealed record JobState
         .Select(result => ((long Sequence, OutputFitted Fitted)?)(result.Key, (OutputFitted)result.Value))
         .MaxBy(result => result!.Value.Sequence);
 
+    /// <summary>The latest choice of a target curve that has not been taken back, with its place in the journal; none before the first.</summary>
+    public (long Sequence, TargetCurve Target)? LastTarget => Results
+        .Where(result => result.Value is TargetChosen)
+        .Select(result => ((long Sequence, TargetCurve Target)?)(result.Key, ((TargetChosen)result.Value).Target))
+        .MaxBy(result => result!.Value.Sequence);
+
     /// <summary>The state after one more entry.</summary>
     public JobState Apply(JournalEntry entry)
     {
@@ -120,7 +126,7 @@ public sealed record JobState
             Sequence = entry.Sequence,
             Results = entry.Event switch
             {
-                OutputSurveyed or OutputSwept or OutputFitted or OutputChecked => Results.SetItem(entry.Sequence, entry.Event),
+                OutputSurveyed or OutputSwept or OutputFitted or OutputChecked or TargetChosen => Results.SetItem(entry.Sequence, entry.Event),
                 EntryWithdrawn withdrawn => Results.Remove(withdrawn.Sequence),
                 _ => Results,
             },
@@ -182,6 +188,7 @@ public sealed record JobState
             Before<OutputChecked>(sequence, one => one.Output == taken.Output)), Ended = Ended.Remove(JobStage.Check) },
         OutputFitted taken => this with { Fitted = Replace(Fitted, taken.Output,
             Before<OutputFitted>(sequence, one => one.Output == taken.Output)) },
+        TargetChosen => this with { ChosenTarget = Before<TargetChosen>(sequence, _ => true)?.Target },
         _ => this,
     };
 
