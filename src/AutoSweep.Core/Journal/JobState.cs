@@ -56,6 +56,12 @@ public sealed record JobState
     /// <summary>The latest check of each fitted output, by number.</summary>
     public ImmutableSortedDictionary<int, OutputChecked> Checked { get; private init; } = ImmutableSortedDictionary<int, OutputChecked>.Empty;
 
+    /// <summary>What was done at the magnets.</summary>
+    public LevellingRecord Levelling { get; private init; } = LevellingRecord.Empty;
+
+    /// <summary>How the work at each output's magnet ended, by number.</summary>
+    public ImmutableSortedDictionary<int, OutputLevelled> Levelled => Levelling.Levelled;
+
     /// <summary>The output at the clips and what was read of it so far; none between outputs.</summary>
     public OutputInHand? InHand { get; private init; }
 
@@ -77,12 +83,12 @@ public sealed record JobState
         JobStage.Survey => Surveyed.ContainsKey(output),
         JobStage.Sweep => Swept.ContainsKey(output),
         JobStage.AsLeft => AsLeft.ContainsKey(output),
-        JobStage.Level => false,
+        JobStage.Level => Levelled.ContainsKey(output),
         _ => Checked.ContainsKey(output),
     };
 
     /// <summary>The latest result of a stage that has not been taken back, with its place in the journal; none before the first.</summary>
-    public (long Sequence, int Output)? LastResult(JobStage stage) => Results
+    public (long Sequence, int Output)? LastResult(JobStage stage) => stage == JobStage.Level ? Levelling.Last : Results
         .Select(result => (result.Key, Output: OutputOf(stage, result.Value)))
         .Where(result => result.Output is not null)
         .Select(result => ((long Sequence, int Output)?)(result.Key, result.Output!.Value))
@@ -118,12 +124,14 @@ public sealed record JobState
             OutputFitted fitted => this with { Fitted = Fitted.SetItem(fitted.Output, fitted), Checked = Checked.Remove(fitted.Output) },
             OutputChecked seen => Complete(seen),
             OutputAbandoned => this with { InHand = null },
+            OutputLevelled levelled => this with { InHand = null, ClippingOrder = ClippingOrder.Add(levelled.Output) },
             EntryWithdrawn withdrawn => Withdraw(withdrawn.Sequence),
             _ => this,
         };
         return next with
         {
             Sequence = entry.Sequence,
+            Levelling = Levelling.Apply(entry),
             Results = entry.Event switch
             {
                 OutputSurveyed or OutputSwept or OutputFitted or OutputChecked or TargetChosen => Results.SetItem(entry.Sequence, entry.Event),
@@ -189,7 +197,7 @@ public sealed record JobState
         OutputFitted taken => this with { Fitted = Replace(Fitted, taken.Output,
             Before<OutputFitted>(sequence, one => one.Output == taken.Output)) },
         TargetChosen => this with { ChosenTarget = Before<TargetChosen>(sequence, _ => true)?.Target },
-        _ => this,
+        _ => Levelling.Holds(sequence) ? this with { Ended = Ended.Remove(JobStage.Level) } : this,
     };
 
     private T? Before<T>(long sequence, Func<T, bool> isSame)

@@ -24,4 +24,7 @@ namespace AutoSweep.Core.Journal;
 [JsonDerivedType(typeof(StageEnded), "stageEnded")]
 [JsonDerivedType(typeof(PartsMatched), "partsMatched")]
 [JsonDerivedType(typeof(TargetChosen), "targetChosen")]
+[JsonDerivedType(typeof(HazardAcknowledged), "hazardAcknowledged")]
+[JsonDerivedType(typeof(MagnetRead), "magnetRead")]
+[JsonDerivedType(typeof(OutputLevelled), "outputLevelled")]
 public abstract record JournalEvent;

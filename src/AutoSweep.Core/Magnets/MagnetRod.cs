@@ -8,7 +8,7 @@ namespace AutoSweep.Core.Magnets;
 /// </param>
 public sealed record MagnetRod(int WheelTeeth, double LeastGapMillimetres)
 {
-    /// <summary>The gap taken for granted where nobody has put a leaf in: 0.1 mm, the paper of two visiting cards less than most would leave
-    /// (common practice, no source).</summary>
+    /// <summary>The gap taken for granted where nobody has put a leaf in: 0.1 mm, a sheet of paper, with which hardly any rod goes in
+    /// (no source: a rod that stands nearer than that should be backed off first).</summary>
     public const double UnmeasuredGapMillimetres = 0.1;
 }

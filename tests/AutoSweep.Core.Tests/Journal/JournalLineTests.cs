@@ -1,5 +1,6 @@
 using System.Text;
 using AutoSweep.Core.Journal;
+using AutoSweep.Core.Magnets;
 using AutoSweep.Core.Tests.Support;
 
 namespace AutoSweep.Core.Tests.Journal;
@@ -34,6 +35,10 @@ public sealed class JournalLineTests
         new LinesSetAside("journal.jsonl.damaged", [4]),
         new StageEnded(JobStage.Survey),
         new TargetChosen(new("as my shop likes it (invented)", "drawn by hand", [new(1, 5.2, 1), new(2, 5.1, 0.5)])),
+        new HazardAcknowledged(JobStage.Level, "a touched wheel is ruined", "typed"),
+        new MagnetRead { Output = 61, Millivolts = 5.1, TargetMillivolts = 4.4, SdDecibels = 0.03 },
+        new MagnetRead { Output = 61, Millivolts = 4.6, TargetMillivolts = 4.4, SdDecibels = 0.03, After = new(MoveDirection.Out, 0.05, 0.02) },
+        new OutputLevelled { Output = 61, Ending = GuidanceEnding.InBand, Moves = 1, TargetMillivolts = 4.4, BeforeMillivolts = 5.1, AfterMillivolts = 4.6 },
         Some.Matched);
 
     [Theory]
