@@ -24,6 +24,18 @@ public sealed record OutputSurveyed : JournalEvent
     /// </summary>
     public double? RelativeUncertainty { get; init; }
 
+    /// <summary>
+    /// How far the level swings at the rate of its wheel's turns, as a share of it, peak; the detector's own evening-out is taken out.
+    /// None where the meter takes no bursts.
+    /// </summary>
+    public double? WheelSwing { get; init; }
+
+    /// <summary>One standard deviation of <see cref="WheelSwing"/>.</summary>
+    public double? WheelSwingUncertainty { get; init; }
+
+    /// <summary>The hum's frequency in hertz, or a multiple's, where the counter found it in the place of a tone.</summary>
+    public double? HumHertz { get; init; }
+
     /// <summary>What was noticed; empty for a healthy output.</summary>
     public required IReadOnlyList<SurveyFinding> Flags { get; init; }
 }

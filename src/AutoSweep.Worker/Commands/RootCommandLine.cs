@@ -31,6 +31,7 @@ public static class RootCommandLine
         MatchCommand.Build(),
         FitCommand.Build(),
         CheckCommand.Build(),
+        DiagnoseCommand.Build(),
         ServeCommand.Build(),
         FixtureCommand.Build(),
     };

@@ -33,6 +33,11 @@ public static class StockOldCommand
             HelpName = "VALUE",
             CustomParser = CapacitanceOption.Parse,
         };
+        var dissipation = new Option<double?>("--dissipation")
+        {
+            Description = "Its dissipation factor D at 1 kHz, where the meter tells.",
+            HelpName = "D",
+        };
         var note = new Option<string?>("--note") { Description = "What was odd about it.", HelpName = "TEXT" };
         var command = StockCommand.Build("old", "Logs an old capacitor that was taken off, or lists how far the old set had drifted.",
             async (parsed, ledger, cancellationToken) =>
@@ -46,25 +51,18 @@ public static class StockOldCommand
 
             AnsiConsole.WriteLine(Cautions.OldCapacitors);
             var value = parsed.GetValue(measured) is { } picofarads ? new PartMeasurement(picofarads.Picofarads, 0,
-                TimeProvider.System.GetUtcNow()) : null;
+                TimeProvider.System.GetUtcNow(), parsed.GetValue(dissipation)) : null;
             await StockCommand.AppendAsync(
                 ledger, _ => new OldCapacitorRemoved(name, number, value, parsed.GetValue(nominal)?.Picofarads, parsed.GetValue(note)),
                 _ => $"The old capacitor of output {number} is logged.", cancellationToken);
         });
-        foreach (var option in new Option[] { job, output, measured, nominal, note })
+        foreach (var option in new Option[] { job, output, measured, dissipation, nominal, note })
             command.Add(option);
         return command;
     }
 
     // Read without the job's lock: logging an old part must not stop a running sweep.
-    private static string JobName(string folder)
-    {
-        var entries = JournalFile.Read(Path.Combine(folder, "journal.jsonl")).Entries;
-        var state = entries.Aggregate(Core.Journal.JobState.Empty, (known, entry) => known.Apply(entry));
-        return state.Profile is null
-            ? throw new Core.BenchFaultException(Core.BenchFault.BadFile, $"no job in {folder}", "a job folder", "name another with --job")
-            : StockJob.NameOf(state);
-    }
+    private static string JobName(string folder) => StockJob.NameOf(FoldedJob.Read(folder));
 
     private static void Show(IAnsiConsole console, StockState state, string job)
     {

@@ -1,3 +1,4 @@
+using AutoSweep.Core.Diagnosis;
 using AutoSweep.Core.Journal;
 
 namespace AutoSweep.Worker.Reports;
@@ -11,6 +12,7 @@ namespace AutoSweep.Worker.Reports;
 /// <param name="Fitted">What was fitted at each output.</param>
 /// <param name="Checked">The levels with the fitted parts against what the sweeps predicted.</param>
 /// <param name="AsLeft">The outputs of the last survey.</param>
+/// <param name="Findings">What is wrong, as far as these readings tell.</param>
 /// <param name="Missing">Outputs planned and not done, by stage.</param>
 public sealed record JobResults(
     string Generator,
@@ -21,6 +23,7 @@ public sealed record JobResults(
     IReadOnlyList<OutputFitted> Fitted,
     IReadOnlyList<OutputChecked> Checked,
     IReadOnlyList<OutputSurveyed> AsLeft,
+    IReadOnlyList<Finding> Findings,
     IReadOnlyDictionary<JobStage, IReadOnlyList<int>> Missing)
 {
     /// <summary>The results of a job.</summary>
@@ -33,5 +36,6 @@ public sealed record JobResults(
         [.. state.Fitted.Values],
         [.. state.Checked.Values],
         [.. state.AsLeft.Values],
+        Diagnose.Of(state),
         state.Planned.Keys.ToDictionary(stage => stage, stage => (IReadOnlyList<int>)[.. state.Missing(stage)]));
 }

@@ -1,0 +1,86 @@
+using MathNet.Numerics.Distributions;
+using MathNet.Numerics.Statistics;
+
+namespace AutoSweep.Core.Diagnosis;
+
+/// <summary>The shape of the level curve with its filters at their peaks, and how far each output lies off it.</summary>
+/// <remarks>
+/// In decibels against the target curve, group by group: the trend through a group's outputs is a robust local line, so the step between
+/// groups and a slow tilt are no deviations. The scale is the generator's own scatter, from the outputs that are not off themselves.
+/// </remarks>
+internal sealed class CurveShape
+{
+    // A line through fewer outputs follows each of them; those get one level.
+    private const int FewestForLine = 12;
+
+    // Steps between groups of a sound generator are of the order of a decibel (common practice, no source): a small group is
+    // drawn to the others by it.
+    private const double GroupStepDecibels = 1;
+
+    private const int Rounds = 12;
+
+    private CurveShape(IReadOnlyList<ShapePoint> points, double scale, double limit) => (Points, Scale, Limit) = (points, scale, limit);
+
+    /// <summary>The outputs that could be judged.</summary>
+    public IReadOnlyList<ShapePoint> Points { get; }
+
+    /// <summary>The generator's own scatter about its curve: one standard deviation in decibels.</summary>
+    public double Scale { get; }
+
+    /// <summary>How many decibels off the shape an output must be to be no member of the others.</summary>
+    public double Limit { get; }
+
+    /// <summary>The shape; none with too few outputs to know the scatter.</summary>
+    public static CurveShape? Of(DiagnosisCase job)
+    {
+        var levels = job.Outputs.Select(one => Level(one, job)).OfType<(OutputEvidence One, double Decibels)>().ToList();
+        if (levels.Count < FewestForLine)
+            return null;
+        // What loads the filtered outputs lowers them all: small groups are drawn to their own side.
+        var points = levels.GroupBy(level => level.One.IsFiltered).SelectMany(side => Side([.. side])).ToList();
+        var (scale, limit) = Scatter([.. points.Select(point => point.Decibels)], job.Options.CurveFalseAlarm);
+        return new(points, scale, limit);
+    }
+
+    private static (OutputEvidence One, double Decibels)? Level(OutputEvidence one, DiagnosisCase job)
+    {
+        var millivolts = one.IsFiltered ? (one.HasPeak ? one.Swept!.PeakMillivolts!.Value : 0) : one.HasTone ? one.AsFound!.Millivolts : 0;
+        return millivolts > 0 ? (one, 20 * Math.Log10(millivolts / job.Target.GetValueOrDefault(one.Number, 1))) : null;
+    }
+
+    private static IEnumerable<ShapePoint> Side(List<(OutputEvidence One, double Decibels)> side)
+    {
+        var all = side.Select(level => level.Decibels).Median();
+        var rough = 1.4826 * side.Select(level => Math.Abs(level.Decibels - all)).Median();
+        return side.GroupBy(level => level.One.Output.Group).SelectMany(group => Trend([.. group], all, rough));
+    }
+
+    private static IEnumerable<ShapePoint> Trend(List<(OutputEvidence One, double Decibels)> group, double all, double rough)
+    {
+        var (x, y) = (group.Select(level => (double)level.One.Number).ToArray(), group.Select(level => level.Decibels).ToArray());
+        var fitted = group.Count >= FewestForLine ? RobustLine.Fit(x, y) : [.. Enumerable.Repeat(Drawn(y, all, rough), y.Length)];
+        return group.Zip(fitted, (level, curve) => new ShapePoint(level.One, level.Decibels - curve));
+    }
+
+    // The variance of a median is π/2 of the mean's.
+    private static double Drawn(double[] levels, double all, double rough)
+    {
+        var own = GroupStepDecibels * GroupStepDecibels;
+        var share = own / (own + (Math.PI / 2 * rough * rough / levels.Length));
+        return all + (share * (levels.Median() - all));
+    }
+
+    // Standard deviation of what is not off, found by leaving out what is, again and again; the limit by Bonferroni on the normal law.
+    private static (double Scale, double Limit) Scatter(double[] off, double falseAlarm)
+    {
+        var factor = Normal.InvCDF(0, 1, 1 - (falseAlarm / (2 * off.Length)));
+        var scale = 1.4826 * off.Select(Math.Abs).Median();
+        for (var round = 0; round < Rounds; round++)
+        {
+            var kept = off.Where(one => Math.Abs(one) <= factor * scale).ToList();
+            scale = Math.Sqrt(kept.Sum(one => one * one) / Math.Max(1, kept.Count - 1));
+        }
+
+        return (scale, factor * scale);
+    }
+}

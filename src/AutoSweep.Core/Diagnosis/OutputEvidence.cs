@@ -1,0 +1,41 @@
+using System.Collections.Immutable;
+using AutoSweep.Core.Generator;
+using AutoSweep.Core.Journal;
+using AutoSweep.Core.Stock;
+
+namespace AutoSweep.Core.Diagnosis;
+
+/// <summary>All that is known of one output.</summary>
+/// <param name="Output">The output in the profile.</param>
+/// <param name="NominalHertz">Its tone at nominal mains.</param>
+/// <param name="AsFound">Its first survey; none where it was not surveyed.</param>
+/// <param name="Swept">Its sweep; none where it was not swept.</param>
+/// <param name="Readings">The readings of its sweep.</param>
+/// <param name="OldCapacitor">What the capacitor that came off measured; none where that was not logged.</param>
+internal sealed record OutputEvidence(
+    GeneratorOutput Output, double NominalHertz, OutputSurveyed? AsFound, OutputSwept? Swept, ImmutableList<LevelRead> Readings,
+    OldCapacitorRemoved? OldCapacitor)
+{
+    public int Number => Output.Number;
+
+    public bool IsFiltered => Output.Capacitor is not null;
+
+    /// <summary>Whether the sweep found a tone with a peak, so that coil, wheel and magnet are alive.</summary>
+    public bool HasPeak => Swept is { PeakPicofarads: > 0, PeakMillivolts: > 0, Q: > 0, ToneHertz: > 0 };
+
+    /// <summary>Whether a tone of the profile was counted in the survey.</summary>
+    public bool HasTone => AsFound is { ToneHertz: > 0 } && !AsFound.Flags.Contains(SurveyFinding.WrongTone);
+
+    /// <summary>The tone's level as found in millivolts, the hum that the sweep saw taken out.</summary>
+    public double ToneMillivolts => AsFound is null ? 0
+        : Math.Sqrt(Math.Max(0, Math.Pow(AsFound.Millivolts, 2) - Math.Pow(HasPeak ? Swept!.HumMillivolts ?? 0 : 0, 2)));
+
+    /// <summary>The noise of the sweep's readings as a share of the level.</summary>
+    public double PeakNoise => Readings.Count > 0 ? Readings.Average(read => read.RelativeNoise) : 0;
+
+    /// <summary>One standard deviation of the mean as found, as a share of the level.</summary>
+    public double AsFoundNoise => AsFound is { Millivolts: > 0 } ? AsFound.NoiseMillivolts / AsFound.Millivolts / Math.Sqrt(SurveySamples) : 1;
+
+    // What SurveyOptions takes of each output by default; the journal keeps the samples' spread.
+    private const int SurveySamples = 7;
+}
