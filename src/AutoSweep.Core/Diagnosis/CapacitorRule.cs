@@ -56,7 +56,8 @@ internal sealed class CapacitorRule : IFaultRule
             return null;
         var most = Math.Max(effect.LossDecibels(options.LargestDrift * effect.PeakPicofarads, 0),
             effect.LossDecibels(effect.PeakPicofarads / 2, 0));
-        if (lost <= most + (options.CoverageFactor * sd))
+        // A tap makes a trap beside the peak: a drift into it leaves as little as one likes.
+        if (effect.Law == ResponseLaw.General || lost <= most + (options.CoverageFactor * sd))
             return GeneratorFault.CapacitorDrifted;
         return one.ToneMillivolts < OpenMargin * Math.Pow(10, -most / 20) * one.Swept!.PeakMillivolts!.Value
             ? GeneratorFault.CapacitorOpen

@@ -26,15 +26,22 @@ internal sealed record OutputEvidence(
     /// <summary>Whether a tone of the profile was counted in the survey.</summary>
     public bool HasTone => AsFound is { ToneHertz: > 0 } && !AsFound.Flags.Contains(SurveyFinding.WrongTone);
 
-    /// <summary>The tone's level as found in millivolts, the hum that the sweep saw taken out.</summary>
-    public double ToneMillivolts => AsFound is null ? 0
-        : Math.Sqrt(Math.Max(0, Math.Pow(AsFound.Millivolts, 2) - Math.Pow(HasPeak ? Swept!.HumMillivolts ?? 0 : 0, 2)));
+    /// <summary>
+    /// The tone's level as found in millivolts, the hum that the sweep saw taken out. Where hum and level are alike it is the level itself, and
+    /// so the most that the tone can be.
+    /// </summary>
+    public double ToneMillivolts => AsFound is null ? 0 : AsFound.Millivolts * Math.Sqrt(1 - (HumShare <= MostHumToTakeOut ? HumShare * HumShare : 0));
 
     /// <summary>The noise of the sweep's readings as a share of the level.</summary>
     public double PeakNoise => Readings.Count > 0 ? Readings.Average(read => read.RelativeNoise) : 0;
 
     /// <summary>One standard deviation of the mean as found, as a share of the level.</summary>
     public double AsFoundNoise => AsFound is { Millivolts: > 0 } ? AsFound.NoiseMillivolts / AsFound.Millivolts / Math.Sqrt(SurveySamples) : 1;
+
+    // Beyond this the difference of two squares is mostly their noise.
+    private const double MostHumToTakeOut = 0.7;
+
+    private double HumShare => HasPeak && AsFound!.Millivolts > 0 ? (Swept!.HumMillivolts ?? 0) / AsFound.Millivolts : 0;
 
     // What SurveyOptions takes of each output by default; the journal keeps the samples' spread.
     private const int SurveySamples = 7;

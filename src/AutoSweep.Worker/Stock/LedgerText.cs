@@ -30,7 +30,7 @@ public static class LedgerText
             file.CopyTo(bytes);
             return ChecksummedLines.Read<StockEntry>(bytes.GetBuffer().AsSpan(0, (int)bytes.Length), after);
         }
-        catch (FileNotFoundException)
+        catch (Exception missing) when (missing is FileNotFoundException or DirectoryNotFoundException)
         {
             return new([], [], false, 0);
         }
