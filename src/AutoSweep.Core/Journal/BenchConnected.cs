@@ -24,6 +24,15 @@ public sealed record BenchConnected : JournalEvent
     /// <summary>The fixture's stray in picofarads, from its calibration.</summary>
     public double? StrayPicofarads { get; init; }
 
+    /// <summary>The day on which the fixture was calibrated; none where its calibration file or an old journal does not say.</summary>
+    public DateOnly? FixtureCalibrated { get; init; }
 
+    /// <summary>The meter that calibrated the fixture, as its calibration file names it.</summary>
+    public string? FixtureCalibratedWith { get; init; }
 
+    /// <summary>
+    /// The standard uncertainty with every relay closed as a share of that total: the parts' uncertainties added as they are, an upper bound
+    /// (docs/decisions/0006). None where the calibration file does not say.
+    /// </summary>
+    public double? FixtureRelativeUncertainty { get; init; }
 }

@@ -16,6 +16,8 @@ internal static class JsonLeaf
         type = Nullable.GetUnderlyingType(type) ?? type;
         if (type.IsEnum)
             return Word(element, type, path);
+        if (type == typeof(DateOnly))
+            return Day(element, path);
         if (Expected(element, type) is { } expected)
             return WrongKind(element, expected, path);
         return element.ValueKind == JsonValueKind.Number ? OutOfRange(element, property, path) : null;
@@ -35,6 +37,12 @@ internal static class JsonLeaf
         TypeCode.Double when element.ValueKind != JsonValueKind.Number || !double.IsFinite(element.GetDouble()) => "a number",
         _ => null,
     };
+
+    // The extended format of a calendar date (ISO 8601-1, 5.2.2.1): the only one that the serializer takes.
+    private static JsonFieldFault? Day(JsonElement element, string path) =>
+        element.ValueKind == JsonValueKind.String
+        && DateOnly.TryParseExact(element.GetString(), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out _) ? null
+        : new(path, Shown(element), "a day in quotes, such as \"2026-03-01\"", "Write year, month and day in this order.");
 
     private static JsonFieldFault? Word(JsonElement element, Type type, string path)
     {

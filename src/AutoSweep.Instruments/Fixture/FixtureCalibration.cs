@@ -60,6 +60,14 @@ public sealed record FixtureCalibration
     [JsonIgnore]
     public IReadOnlyList<Capacitance> Relays => [.. RelaysPicofarads.Select(Capacitance.FromPicofarads)];
 
+    /// <summary>
+    /// The standard uncertainty with every relay closed as a share of that total: the parts added as they are, an upper bound, because the
+    /// meter's own error is common to all. None where the file does not say.
+    /// </summary>
+    [JsonIgnore]
+    public double? RelativeStandardUncertainty => RelayStandardUncertaintiesPicofarads is { } relays
+        ? (relays.Sum() + (StrayStandardUncertaintyPicofarads ?? 0)) / (RelaysPicofarads.Sum() + StrayPicofarads) : null;
+
     /// <summary>The schema that an editor uses for such a file.</summary>
     public static string SchemaText => JsonFieldSchema.Of<FixtureCalibration>("Calibration of a relay fixture");
 

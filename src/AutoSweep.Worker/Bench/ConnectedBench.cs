@@ -65,7 +65,7 @@ public sealed class ConnectedBench : IAsyncDisposable
     }
 
     /// <summary>What the journal keeps of the bench.</summary>
-    public BenchConnected Describe() => new()
+    public BenchConnected Describe() => WithCalibration(new()
     {
         MeterResource = _wiring.Meter!,
         MeterIdentity = Meter.Identity.ToString(),
@@ -74,7 +74,7 @@ public sealed class ConnectedBench : IAsyncDisposable
         FixtureResource = _wiring.Fixture,
         FixtureSerial = _fixture?.Serial,
         StrayPicofarads = _fixture?.Smallest.Picofarads,
-    };
+    });
 
     /// <summary>A fault of the meter, with its name in it.</summary>
     public BenchFaultException MeterFault(string found, string expected) => new(
@@ -90,6 +90,16 @@ public sealed class ConnectedBench : IAsyncDisposable
             await _fixture.DisposeAsync();
         await Meter.DisposeAsync();
     }
+
+    // Kept in the record, because the file is replaced by the next calibration.
+    private BenchConnected WithCalibration(BenchConnected bench) =>
+        _fixture is null || _wiring.Calibration is not { } path || !File.Exists(path) || FixtureCalibration.Read(path) is not { } calibration ? bench
+        : bench with
+        {
+            FixtureCalibrated = calibration.Date,
+            FixtureCalibratedWith = calibration.Meter,
+            FixtureRelativeUncertainty = calibration.RelativeStandardUncertainty,
+        };
 
     private static Task<ICapacitanceFixture> OpenFixtureAsync(
         BenchWiring wiring, InstrumentBenchOptions options, CancellationToken cancellationToken) =>

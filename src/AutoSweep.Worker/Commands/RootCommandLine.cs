@@ -32,6 +32,7 @@ public static class RootCommandLine
         FitCommand.Build(),
         CheckCommand.Build(),
         DiagnoseCommand.Build(),
+        ReportCommand.Build(),
         ServeCommand.Build(),
         FixtureCommand.Build(),
     };

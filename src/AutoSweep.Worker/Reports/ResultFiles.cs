@@ -32,7 +32,9 @@ public static class ResultFiles
         Replace(folder.PickingList + ".json", JsonSerializer.Serialize(list, Json) + "\n");
     }
 
-    private static void Replace(string path, string text)
+    /// <summary>Puts a file in the place of an earlier one, whole or not at all.</summary>
+    /// <exception cref="BenchFaultException">The folder cannot be written.</exception>
+    internal static void Replace(string path, string text)
     {
         try
         {
