@@ -31,6 +31,8 @@ internal static class BenchCheck
             $"output {output.Number} with a coil without resistance or inductance", "ohms and henries above 0");
         Expect(output.Filter is not { CouplingFactor: < 0 or >= 1 }, path,
             $"output {output.Number} with coupling {output.Filter?.CouplingFactor:G6}", "0 to below 1");
+        Expect(output.Rod is null or { GapMillimetres: > 0, DecibelsPerMillimetre: > 0, BacklashMillimetres: >= 0 }, path,
+            $"output {output.Number} with a magnet rod that has no gap or no slope", "both above 0");
         Expect(output.Crosstalk is null || numbers.Contains(output.Crosstalk.FromOutput), path,
             $"output {output.Number} with crosstalk from output {output.Crosstalk?.FromOutput}", "an output of the bench");
     }

@@ -21,4 +21,7 @@ internal sealed record OutputDefinition
     public required double WobblePercent { get; init; }
 
     public CrosstalkDefinition? Crosstalk { get; init; }
+
+    /// <summary>Its magnet rod, or none: then nothing moves it.</summary>
+    public RodDefinition? Rod { get; init; }
 }

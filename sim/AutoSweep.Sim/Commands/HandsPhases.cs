@@ -6,7 +6,7 @@ namespace AutoSweep.Sim.Commands;
 /// <summary>The phases as the command line writes them.</summary>
 internal static class HandsPhases
 {
-    public const string Expected = "survey, sweep, parts, fit, check, asLeft, some of them joined by commas, or none";
+    public const string Expected = "survey, sweep, parts, fit, check, level, asLeft, some of them joined by commas, or none";
 
     public static IReadOnlyList<HandsPhase> Read(string text) =>
         TryRead(text, out var phases) ? phases : throw new ArgumentException($"Expected {Expected}.", nameof(text));

@@ -26,7 +26,7 @@ internal static class Rehearsal
     private static readonly string[] MeterMessages =
     [
         "*RST", "*CLS", "*IDN?", "CONF:VOLT:AC 1;:DET:BAND 20;:TRIG:DEL 0;:SAMP:COUN 3", "READ?", "INIT;*OPC?", "FETC?",
-        "CONF:FREQ;:FREQ:VOLT:RANG 0.1;APER 0.1;:TRIG:DEL 0", "READ?", "SYST:BEEP", "FOO", "SYST:ERR?",
+        "CONF:FREQ;:FREQ:VOLT:RANG 0.1;APER 0.1;:TRIG:DEL 0", "READ?", "SYST:BEEP", "DISP:TEXT \"HELLO\"", "FOO", "SYST:ERR?",
         // Three real milliseconds: the one wait here that a timer holds.
         "TRIG:DEL 3000", "READ?",
     ];

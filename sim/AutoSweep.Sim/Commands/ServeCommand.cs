@@ -13,7 +13,7 @@ internal static class ServeCommand
         var seed = new Option<int?>("--seed") { Description = "Replaces the bench's seed of noise and wander." };
         var hands = new Option<string>("--hands")
         {
-            Description = "What the hands do, in order: survey, sweep, parts, fit, check, joined by commas, or none.",
+            Description = "What the hands do, in order: survey, sweep, parts, fit, check, level, asLeft, joined by commas, or none.",
             DefaultValueFactory = _ => "survey,sweep",
         };
         var port = new Option<int>("--meter-port") { Description = "The meter's TCP port; 0 takes a free one." };

@@ -31,6 +31,7 @@ internal sealed class ServedBench : IDisposable
     private readonly SimulatedClock clock;
     private readonly BenchHands hands;
     private readonly PartHands partHands;
+    private readonly MagnetHands magnetHands;
     private readonly TcpPort capacitancePort;
     private readonly TextWriter output;
 
@@ -53,6 +54,8 @@ internal sealed class ServedBench : IDisposable
         meter.Beeped += ear.Hear;
         meterPort.Clients += ear.ClientsChanged;
         hands = new(bench.Hands, simulated, ear, Tell, bench.Seed + 2);
+        magnetHands = new(bench.Hands, simulated, Tell, bench.Seed + 5);
+        meter.Displayed += magnetHands.Read;
         var clips = new CapacitanceClips(bench.Parts, simulated);
         var lcr = new CapacitanceMeterInstrument(bench.CapacitanceMeter, simulated, clips, bench.Seed + 3);
         capacitancePort = new(lcr, bench.CapacitanceMeter.Wire, clock, options.CapacitanceMeterPort);
@@ -100,9 +103,13 @@ internal sealed class ServedBench : IDisposable
         foreach (var (index, phase) in options.Hands.Index())
         {
             if (index > 0) await Task.Delay(BenchHands.BetweenPhases, clock, cancellationToken);
-            await (phase is HandsPhase.Parts or HandsPhase.Fit
-                ? partHands.RunAsync(phase, index == options.Hands.Count - 1, cancellationToken)
-                : hands.RunAsync([phase], cancellationToken));
+            var last = index == options.Hands.Count - 1;
+            await (phase switch
+            {
+                HandsPhase.Parts or HandsPhase.Fit => partHands.RunAsync(phase, last, cancellationToken),
+                HandsPhase.Level => magnetHands.RunAsync(last, cancellationToken),
+                _ => hands.RunAsync([phase], cancellationToken),
+            });
         }
 
         await Task.Delay(Timeout.InfiniteTimeSpan, TimeProvider.System, cancellationToken);

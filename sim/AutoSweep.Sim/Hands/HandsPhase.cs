@@ -18,6 +18,9 @@ internal enum HandsPhase
     /// <summary>Each output that parts were soldered in at, in ascending number.</summary>
     Check,
 
+    /// <summary>The magnet rods that the level meter's display asks for.</summary>
+    Level,
+
     /// <summary>Every output once more, in ascending number, with whatever is in the filters by now.</summary>
     AsLeft,
 }

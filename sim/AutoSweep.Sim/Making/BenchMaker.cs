@@ -28,6 +28,7 @@ internal sealed class BenchMaker
         var fixture = FixtureParts.Draw(order.Name, random);
         // A stream of its own, so that a bench with a drawer is in all else the bench without.
         var drawer = new Random(order.Seed + 1);
+        var rods = new Random(order.Seed + 2);
         var bench = new BenchDefinition
         {
             Format = 1,
@@ -44,7 +45,7 @@ internal sealed class BenchMaker
             Hands = HandsScripts.Draw(outputs, order.Trouble, random),
             Faults = order.Trouble ? Faults() : [],
             Parts = DrawerParts.Draw(order.Parts, drawer),
-            Outputs = outputs,
+            Outputs = [.. outputs.Zip(profile.Outputs, (output, wheel) => output with { Rod = RodParts.Draw(wheel.WheelTeeth, rods) })],
             Truth = new() { Outputs = [], Faults = [] },
         };
         return (bench with { Truth = OutputTruths.Of(bench, profile) }, FixtureParts.Measured(fixture, random));

@@ -26,6 +26,8 @@ internal static class MeasuringCommands
             arguments.Expect(0, 3);
             meter.Beep();
         })
+        .Command("DISPlay[:WINDow]:TEXT[:DATA]", arguments => meter.Display(arguments.Expect(1, 1).Quoted(0)))
+        .Command("DISPlay[:WINDow]:TEXT:CLEar", arguments => arguments.None(() => meter.Display("")))
         .Command("SYSTem:REMote", arguments => arguments.None())
         .Command("SYSTem:RWLock", arguments => arguments.None())
         .Command("SYSTem:LOCal", arguments => arguments.None());

@@ -28,6 +28,9 @@ internal sealed class MeterInstrument : IInstrument, IDisposable
     /// <summary>The meter has beeped; the hands hear it.</summary>
     public event Action<TimeSpan>? Beeped;
 
+    /// <summary>The meter's display shows another text; the hands read it.</summary>
+    public event Action<string>? Displayed;
+
     public MeterSettings Settings => settings;
 
     public Measurement Measurement => measurement;
@@ -37,6 +40,9 @@ internal sealed class MeterInstrument : IInstrument, IDisposable
     public void Report(ScpiError error) => status.Report(error);
 
     public void Dispose() => measurement.Dispose();
+
+    /// <summary>Shows a text; a display of twelve places cuts it off (34401A user's guide, from memory).</summary>
+    public void Display(string text) => Displayed?.Invoke(text.Length > 12 ? text[..12] : text);
 
     public void Beep() => Beeped?.Invoke(bench.Clock.Now);
 

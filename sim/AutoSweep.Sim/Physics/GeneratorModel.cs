@@ -14,6 +14,7 @@ internal sealed class GeneratorModel
     private readonly Dictionary<int, OutputNetwork> networks;
     private readonly Dictionary<int, GeneratorOutput> wheels;
     private readonly ILookup<int, PlantedFault> faults;
+    private readonly Dictionary<int, MagnetRodState> rods;
 
     public GeneratorModel(BenchDefinition bench, GeneratorProfile profile)
     {
@@ -21,6 +22,7 @@ internal sealed class GeneratorModel
         outputs = bench.Outputs.ToDictionary(output => output.Number);
         networks = bench.Outputs.ToDictionary(output => output.Number, output => new OutputNetwork(output, bench.FrontEnd));
         wheels = profile.Outputs.ToDictionary(output => output.Number);
+        rods = bench.Outputs.Where(output => output.Rod is not null).ToDictionary(output => output.Number, output => new MagnetRodState(output.Rod!));
         faults = bench.Faults.ToLookup(fault => fault.Output);
     }
 
@@ -42,6 +44,9 @@ internal sealed class GeneratorModel
 
     public bool HasFilter(int number) => outputs.TryGetValue(number, out var output) && output.Filter is not null;
 
+    /// <summary>The magnet rod before an output's wheel, or none.</summary>
+    public MagnetRodState? RodOf(int number) => rods.GetValueOrDefault(number);
+
     public OutputNetwork Network(int number) => networks[number];
 
     public double ToneHertz(int number, double mainsHertz) => profile.ToneOf(wheels[number], new Frequency(mainsHertz)).Hertz;
@@ -60,7 +65,7 @@ internal sealed class GeneratorModel
         {
             ToneVolts = Has(number, FaultKind.Dead) || Has(number, FaultKind.HumOnly)
                 ? 0
-                : EmfVolts(output, now) * networks[number].Transfer(tone, farads, lossTangent).Magnitude,
+                : (RodOf(number)?.Gain ?? 1) * EmfVolts(output, now) * networks[number].Transfer(tone, farads, lossTangent).Magnitude,
             ToneHertz = tone,
             HumVolts = Has(number, FaultKind.Dead) ? 0 : output.HumMillivolts * 1e-3,
             HumHertz = now.MainsHertz,

@@ -72,6 +72,16 @@ internal sealed class SimulatedBench
         }
     }
 
+    /// <summary>Pushes an output's magnet rod while its set screw is loose.</summary>
+    /// <param name="output">The output; of one without a rod nothing moves.</param>
+    /// <param name="millimetres">Outward; below 0 is towards the wheel.</param>
+    /// <returns>Whether it has met the wheel just now.</returns>
+    public bool PushRod(int output, double millimetres) => WithRod(output, rod => rod.Push(millimetres));
+
+    /// <summary>Locks an output's magnet rod, which shifts it.</summary>
+    /// <returns>Whether it has met the wheel just now.</returns>
+    public bool LockRod(int output, double further) => WithRod(output, rod => rod.Lock(further));
+
     public void Unclip()
     {
         lock (gate)
@@ -108,6 +118,17 @@ internal sealed class SimulatedBench
         {
             AdvanceTo(time);
             return look(new(at, Signal(at), detector.Volts, detector.TimeConstantSeconds, at - disturbedAt, Random));
+        }
+    }
+
+    private bool WithRod(int output, Action<MagnetRodState> work)
+    {
+        lock (gate)
+        {
+            AdvanceTo(Clock.Now);
+            if (generator.RodOf(output) is not { Touched: false } rod) return false;
+            work(rod);
+            return rod.Touched;
         }
     }
 

@@ -89,6 +89,21 @@ internal sealed class DrivenMeter : IAsyncDisposable
             await Sender.SendAsync([beep], static command => command, cancellationToken);
     }
 
+    /// <summary>Shows a text on the meter's display, if it can.</summary>
+    /// <param name="text">The text; what does not fit is cut off.</param>
+    /// <param name="longest">How many characters fit.</param>
+    /// <param name="cancellationToken">Ends the wait.</param>
+    public async Task ShowAsync(string text, int longest, CancellationToken cancellationToken)
+    {
+        if (Driver.Display is not { } display)
+            return;
+        // A quote or a control character would end the command's string (IEEE 488.2, 7.7.5).
+        var plain = new string([.. text.Take(longest).Select(Plain)]);
+        await Sender.SendAsync([display], command => command.Replace("{text}", plain, StringComparison.Ordinal), cancellationToken);
+    }
+
+    private static char Plain(char letter) => letter is >= ' ' and <= '~' and not ('"' or '\'') ? letter : ' ';
+
     /// <summary>Notes a reply that is no reading.</summary>
     public void NoReading(string reply) => _log.LogWarning("{Resource}: \"{Reply}\" is no reading", _session.Resource, reply);
 

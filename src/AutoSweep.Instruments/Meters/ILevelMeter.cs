@@ -33,6 +33,12 @@ public interface ILevelMeter : IAsyncDisposable
     /// <summary>One count of the frequency in hertz. Counters miscount or give 0 on a few millivolts: never trust a single count.</summary>
     Task<MeterReading> CountFrequencyAsync(CancellationToken cancellationToken);
 
+    /// <summary>Shows a short text on the meter's display, if it can, so that a person whose eyes are at the magnets need not look at another screen; no effect
+    /// otherwise.</summary>
+    /// <param name="text">Twelve characters; more are cut off.</param>
+    /// <param name="cancellationToken">Ends the wait.</param>
+    Task ShowAsync(string text, CancellationToken cancellationToken);
+
     /// <summary>Lets the meter beep, if it can; no effect otherwise.</summary>
     Task BeepAsync(CancellationToken cancellationToken);
 }

@@ -66,16 +66,7 @@ public sealed class ScpiCapacitanceMeter : ICapacitanceMeter
     }
 
     /// <inheritdoc/>
-    public async Task ShowAsync(string text, CancellationToken cancellationToken)
-    {
-        if (_meter.Driver.Display is not { } display)
-            return;
-        // A quote or a control character would end the command's string (IEEE 488.2, 7.7.5).
-        var plain = new string([.. text.Take(LongestText).Select(Plain)]);
-        await _meter.Sender.SendAsync([display], command => command.Replace("{text}", plain, StringComparison.Ordinal), cancellationToken);
-    }
-
-    private static char Plain(char letter) => letter is >= ' ' and <= '~' and not ('"' or '\'') ? letter : ' ';
+    public Task ShowAsync(string text, CancellationToken cancellationToken) => _meter.ShowAsync(text, LongestText, cancellationToken);
 
     /// <inheritdoc/>
     public Task BeepAsync(CancellationToken cancellationToken) => _meter.BeepAsync(cancellationToken);

@@ -12,6 +12,9 @@ namespace AutoSweep.Instruments.Meters;
 /// </remarks>
 public sealed class ScpiLevelMeter : ILevelMeter
 {
+    // The display of the 34401A takes 12 characters (user's guide, from memory).
+    private const int LongestText = 12;
+
     private readonly DrivenMeter _meter;
     private readonly DriverLevel _level;
     private readonly TimeProvider _time;
@@ -84,6 +87,9 @@ public sealed class ScpiLevelMeter : ILevelMeter
 
         return reading;
     }
+
+    /// <inheritdoc/>
+    public Task ShowAsync(string text, CancellationToken cancellationToken) => _meter.ShowAsync(text, LongestText, cancellationToken);
 
     /// <inheritdoc/>
     public Task BeepAsync(CancellationToken cancellationToken) => _meter.BeepAsync(cancellationToken);

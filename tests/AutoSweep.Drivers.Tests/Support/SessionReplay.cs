@@ -42,7 +42,8 @@ public sealed class SessionReplay(MeterDriver driver) : IAsyncDisposable
             case ["measure"]:
                 return Outcome(await _capacitanceMeter!.ReadAsync(default));
             case ["show", .. var words]:
-                await _capacitanceMeter!.ShowAsync(string.Join(' ', words), default);
+                await (_capacitanceMeter is not null
+                    ? _capacitanceMeter.ShowAsync(string.Join(' ', words), default) : _meter!.ShowAsync(string.Join(' ', words), default));
                 return null;
             case ["beep"] when _capacitanceMeter is not null:
                 await _capacitanceMeter.BeepAsync(default);

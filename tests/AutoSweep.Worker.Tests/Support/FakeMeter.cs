@@ -57,6 +57,14 @@ internal sealed class FakeMeter : ILevelMeter
         return Task.FromResult(Next(Counts, Heard));
     }
 
+    public List<string> Texts { get; } = [];
+
+    public Task ShowAsync(string text, CancellationToken cancellationToken)
+    {
+        Texts.Add(text);
+        return Task.CompletedTask;
+    }
+
     public Task BeepAsync(CancellationToken cancellationToken)
     {
         Beeps++;
