@@ -18,7 +18,7 @@ public sealed record LevelOutlier(int Output, double? ResidualDecibels, double S
 
     /// <summary>The verdict's grounds in a sentence part.</summary>
     public string Evidence => ResidualDecibels is not { } off ? "nothing to compare it with" : string.Create(
-        CultureInfo.InvariantCulture, $"{Math.Abs(off):0.0} dB {Side(off)} {Reference}, {Math.Abs(Ratio!.Value):0.0} times the scatter of {ScaleDecibels:0.00} dB");
+        CultureInfo.InvariantCulture, $"{Math.Abs(off):0.0} dB {Side(off)} {Reference} (scatter {ScaleDecibels:0.00} dB)");
 
     private string Reference => Rule == OutlierRule.GroupMedian ? "the median of its group" : "what its neighbours predict";
 

@@ -35,5 +35,6 @@ public static class RootCommandLine
         ReportCommand.Build(),
         ServeCommand.Build(),
         FixtureCommand.Build(),
+        CurveCommand.Build(),
     };
 }
