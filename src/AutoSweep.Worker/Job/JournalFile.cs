@@ -12,7 +12,16 @@ public sealed class JournalFile : IDisposable
 
     /// <summary>Reads the journal that is there.</summary>
     /// <param name="path">The file; need not exist.</param>
-    public static JournalText Read(string path) => File.Exists(path) ? JournalText.Read(File.ReadAllBytes(path)) : new([], [], false, 0);
+    /// <remarks>Another program may be appending at the same time; a line that is being written does not count yet.</remarks>
+    public static JournalText Read(string path)
+    {
+        if (!File.Exists(path))
+            return new([], [], false, 0);
+        using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+        using var bytes = new MemoryStream();
+        file.CopyTo(bytes);
+        return JournalText.Read(bytes.ToArray());
+    }
 
     /// <summary>Opens the journal for appending after its last whole line.</summary>
     /// <param name="path">The file; made when it does not exist.</param>
