@@ -31,7 +31,7 @@ public static class DemoCommand
         var command = new Command(
             "demo",
             "Needs no hardware: surveys and sweeps an invented generator on a simulated bench, hands-free, compares the result with the "
-            + "simulator's truth, takes in a drawer of capacitors, matches them and fits them.")
+            + "simulator's truth, takes in a drawer of capacitors, matches and fits them, surveys the generator once more and writes the record.")
         {
             job, bench, rate, seed,
         };
@@ -81,6 +81,8 @@ public static class DemoCommand
             return outcome;
         await JudgeAsync(bench, record.State, record.Folder, outcome, cancellationToken);
         DemoSummary.WriteFiles(AnsiConsole.Console, record.Folder);
+        if (simulator.Parts > 0)
+            await DemoReport.WriteAsync(folder);
         return outcome;
     }
 
