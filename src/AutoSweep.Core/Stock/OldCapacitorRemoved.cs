@@ -6,5 +6,6 @@ namespace AutoSweep.Core.Stock;
 /// <param name="Measured">What it measured; none where it does not measure as a capacitor any more.</param>
 /// <param name="NominalPicofarads">Its printed value in picofarads, where it can be read.</param>
 /// <param name="Note">What was odd about it.</param>
+/// <param name="MadeIn">The year in which it or its generator was made, where that is known.</param>
 public sealed record OldCapacitorRemoved(string Job, int Output, PartMeasurement? Measured = null, long? NominalPicofarads = null,
-    string? Note = null) : StockEvent;
+    string? Note = null, int? MadeIn = null) : StockEvent;

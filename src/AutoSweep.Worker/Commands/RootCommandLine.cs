@@ -36,5 +36,6 @@ public static class RootCommandLine
         ServeCommand.Build(),
         FixtureCommand.Build(),
         CurveCommand.Build(),
+        HistoryCommand.Build(),
     };
 }

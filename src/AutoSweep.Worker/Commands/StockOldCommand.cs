@@ -39,6 +39,12 @@ public static class StockOldCommand
             HelpName = "D",
         };
         var note = new Option<string?>("--note") { Description = "What was odd about it.", HelpName = "TEXT" };
+        var year = new Option<int?>("--year") { Description = "The year in which it or the generator was made, for autosweep history drift.", HelpName = "YEAR" };
+        year.Validators.Add(result =>
+        {
+            if (result.GetValueOrDefault<int?>() is < 1900 or > 2100)
+                result.AddError("--year: expected a year from 1900 to 2100.");
+        });
         var command = StockCommand.Build("old", "Logs an old capacitor that was taken off, or lists how far the old set had drifted.",
             async (parsed, ledger, cancellationToken) =>
         {
@@ -53,7 +59,7 @@ public static class StockOldCommand
             var value = parsed.GetValue(measured) is { } picofarads ? new PartMeasurement(picofarads.Picofarads, 0,
                 TimeProvider.System.GetUtcNow(), parsed.GetValue(dissipation)) : null;
             await StockCommand.AppendAsync(
-                ledger, _ => new OldCapacitorRemoved(name, number, value, parsed.GetValue(nominal)?.Picofarads, parsed.GetValue(note)),
+                ledger, _ => new OldCapacitorRemoved(name, number, value, parsed.GetValue(nominal)?.Picofarads, parsed.GetValue(note), parsed.GetValue(year)),
                 _ => $"The old capacitor of output {number} is logged.", cancellationToken);
         });
         foreach (var option in new Option[] { job, output, measured, dissipation, nominal, note })
@@ -66,13 +72,13 @@ public static class StockOldCommand
 
     private static void Show(IAnsiConsole console, StockState state, string job)
     {
-        var table = new Table().AddColumns("output", "measured", "nominal", "drift", "note");
+        var table = new Table().AddColumns("output", "measured", "nominal", "drift", "made in", "note");
         foreach (var old in state.OldCapacitors.Values.Where(old => old.Job == job).OrderBy(old => old.Output))
         {
             table.AddRow(
                 old.Output.ToString(CultureInfo.InvariantCulture), old.Measured is { } measured
                     ? new Capacitance(measured.Picofarads).ToString() : "none",
-                old.NominalPicofarads is { } nominal ? new Capacitance(nominal).ToString() : "", Drift(old),
+                old.NominalPicofarads is { } nominal ? new Capacitance(nominal).ToString() : "", Drift(old), old.MadeIn?.ToString(CultureInfo.InvariantCulture) ?? "",
                     (old.Note ?? "").EscapeMarkup());
         }
 
