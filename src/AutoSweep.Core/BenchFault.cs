@@ -35,4 +35,7 @@ public enum BenchFault
 
     /// <summary>The stock does not allow what was asked: a part that is not there, not free, or named twice.</summary>
     StockRefused = 15,
+
+    /// <summary>A stage was asked for before the job is ready for it.</summary>
+    StageNotReady = 16,
 }

@@ -12,6 +12,9 @@ public enum BenchActivity
     /// <summary>An output was recognised and is being read: hands off.</summary>
     Reading,
 
+    /// <summary>The output's magnet is to be moved: the hands' turn.</summary>
+    Moving,
+
     /// <summary>The output is done: take the clip off.</summary>
     Done,
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using AutoSweep.Core.Journal;
 using AutoSweep.Core.Peaks;
+using AutoSweep.Worker.Levelling;
 
 namespace AutoSweep.Worker.Bench;
 
@@ -28,6 +29,9 @@ public sealed record BenchStatus
 
     /// <summary>The search's best fit so far.</summary>
     public PeakFit? Fit { get; init; }
+
+    /// <summary>The level against its band, and what to do with the magnet; none in other stages.</summary>
+    public LevellingView? Levelling { get; init; }
 
     /// <summary>What to tell the person in words.</summary>
     public string? Message { get; init; }

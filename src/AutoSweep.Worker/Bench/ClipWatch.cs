@@ -73,7 +73,8 @@ public sealed class ClipWatch(
     {
         JobStage.Survey or JobStage.AsLeft => record.State.SurveyOf(stage)[output].ToneHertz is null,
         JobStage.Sweep => record.State.Swept[output].PeakPicofarads is null,
-        _ => !record.State.Checked[output].IsExplained,
+        JobStage.Check => !record.State.Checked[output].IsExplained,
+        _ => false,
     };
 
     private List<SilentOutput> Silent(JobStage stage, int output, SilentSpell spell)

@@ -1,4 +1,5 @@
 using AutoSweep.Core.Journal;
+using AutoSweep.Worker.Levelling;
 
 namespace AutoSweep.Worker.Bench;
 
@@ -13,6 +14,9 @@ public sealed record JobPlan
 
     /// <summary>Whether outputs are recognised by their tone; otherwise the person is asked for one after the other.</summary>
     public required bool HandsFree { get; init; }
+
+    /// <summary>How outputs are levelled, where that is one of the stages.</summary>
+    public LevellingOptions Levelling { get; init; } = new();
 
     /// <summary>How many times faster than the wall clock the bench's clock runs; 1 on a real bench.</summary>
     public double ClockRate { get; init; } = 1;

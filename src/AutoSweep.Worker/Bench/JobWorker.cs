@@ -2,6 +2,7 @@ using AutoSweep.Core;
 using AutoSweep.Core.Journal;
 using AutoSweep.Instruments;
 using AutoSweep.Worker.Job;
+using AutoSweep.Worker.Levelling;
 using AutoSweep.Worker.Reports;
 using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
@@ -73,7 +74,7 @@ public sealed class JobWorker(
     // Before the beep that says "done": who looks at the files then finds the output in them.
     private void KeepFilesCurrent(JournalEntry entry)
     {
-        if (entry.Event is OutputSurveyed or OutputSwept or OutputChecked or EntryWithdrawn)
+        if (entry.Event is OutputSurveyed or OutputSwept or OutputChecked or OutputLevelled or EntryWithdrawn)
             ResultFiles.Write(record);
     }
 
@@ -125,9 +126,13 @@ public sealed class JobWorker(
         {
             JobStage.Survey or JobStage.AsLeft => (IBenchStage)new SurveyStage(bench, levels, record, board, signals, new(), _clock, stage),
             JobStage.Check => new CheckStage(bench, levels, record, board, signals),
+            JobStage.Level => new LevellingStage(bench, levels, Moves(levels), record, board, signals, plan.Levelling),
             _ => new SweepStage(bench, clips, levels, record, board, signals, _clock),
         }, clips));
     }
+
+    private IMoveSource Moves(LevelReader levels) =>
+        plan.HandsFree ? new SettledMoves(levels, plan.Levelling, _clock) : new KeyedMoves(keys, levels, plan.Levelling);
 
     private IClipSource Clips(ConnectedBench bench, LevelReader levels, BenchSignals signals)
     {

@@ -25,6 +25,7 @@ public static class ExitCodes
         (JobOutcome.CalibrationOff, "fixture check: the calibration no longer holds"),
         ((int)BenchFault.StockInUse, "the stock ledger is held by other programs"),
         ((int)BenchFault.StockRefused, "the stock does not allow what was asked"),
+        ((int)BenchFault.StageNotReady, "the job is not ready for this stage; the message says what is missing"),
         (JobOutcome.StoppedByPerson, "stopped by the person at the bench; go on with --resume"),
     ];
 }

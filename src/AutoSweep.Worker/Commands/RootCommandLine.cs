@@ -31,6 +31,7 @@ public static class RootCommandLine
         MatchCommand.Build(),
         FitCommand.Build(),
         CheckCommand.Build(),
+        LevelCommand.Build(),
         DiagnoseCommand.Build(),
         ReportCommand.Build(),
         ServeCommand.Build(),

@@ -52,13 +52,15 @@ public static class StageCommand
         return command;
     }
 
-    private static Option<bool> HandsFree() => new("--hands-free")
+    /// <summary>The flag that recognises outputs by their tone.</summary>
+    public static Option<bool> HandsFree() => new("--hands-free")
     {
         Description = "Recognise the clipped output by its tone, in any order, without a key. "
             + "Left out: asks for one output after the other.",
     };
 
-    private static Option<double> ClockRate()
+    /// <summary>The flag of a simulated bench's clock.</summary>
+    public static Option<double> ClockRate()
     {
         var rate = new Option<double>("--clock-rate")
         {

@@ -11,6 +11,7 @@ namespace AutoSweep.Worker.Reports;
 /// <param name="Sweeps">The swept outputs.</param>
 /// <param name="Fitted">What was fitted at each output.</param>
 /// <param name="Checked">The levels with the fitted parts against what the sweeps predicted.</param>
+/// <param name="Levelled">How the work at each output's magnet ended.</param>
 /// <param name="AsLeft">The outputs of the last survey.</param>
 /// <param name="Findings">What is wrong, as far as these readings tell.</param>
 /// <param name="Missing">Outputs planned and not done, by stage.</param>
@@ -22,6 +23,7 @@ public sealed record JobResults(
     IReadOnlyList<SweptResult> Sweeps,
     IReadOnlyList<OutputFitted> Fitted,
     IReadOnlyList<OutputChecked> Checked,
+    IReadOnlyList<OutputLevelled> Levelled,
     IReadOnlyList<OutputSurveyed> AsLeft,
     IReadOnlyList<Finding> Findings,
     IReadOnlyDictionary<JobStage, IReadOnlyList<int>> Missing)
@@ -35,6 +37,7 @@ public sealed record JobResults(
         [.. state.Swept.Values.Select(swept => SweptResult.From(state, swept))],
         [.. state.Fitted.Values],
         [.. state.Checked.Values],
+        [.. state.Levelled.Values],
         [.. state.AsLeft.Values],
         Diagnose.Of(state),
         state.Planned.Keys.ToDictionary(stage => stage, stage => (IReadOnlyList<int>)[.. state.Missing(stage)]));

@@ -4,6 +4,7 @@ using AutoSweep.Core.Peaks;
 using AutoSweep.Core.Quantities;
 using AutoSweep.Worker.Bench;
 using AutoSweep.Worker.Job;
+using AutoSweep.Worker.Levelling;
 using AutoSweep.Worker.Reports;
 
 namespace AutoSweep.Worker.Terminal;
@@ -40,10 +41,18 @@ public sealed class LinePrinter(TextWriter output, JobRecord record, BenchBoard 
         OutputSwept { Reason: PeakStopReason.BoundReached } swept => Peak(swept),
         OutputSwept swept => $"{Peak(swept)}  <- {SweepsCsv.Name(swept.Reason)}",
         OutputChecked seen => Text($"  output {seen.Output,3}  {seen.Millivolts,7:0.000} mV, {seen.DifferenceDecibels:+0.00;-0.00;0.00} dB from the prediction{(seen.IsExplained ? "" : "  <- look")}"),
+        MagnetRead read => Magnet(read),
+        OutputLevelled levelled => Text($"  output {levelled.Output,3}  {MagnetWords.Ending(levelled.Ending)}: {levelled.BeforeMillivolts:0.000} -> {levelled.AfterMillivolts:0.000} mV in {levelled.Moves} moves")
+            + (levelled.SlopeDecibelsPerMillimetre is { } slope ? Text($", {slope:0.0} dB/mm") : ""),
+        HazardAcknowledged hazard => $"  hazard acknowledged: {hazard.How}",
         OutputAbandoned abandoned => $"  output {abandoned.Output,3}  broken off: {abandoned.Why}",
         StageEnded ended => $"{ended.Stage}: complete",
         _ => null,
     };
+
+    private static string Magnet(MagnetRead read) =>
+        Text($"  output {read.Output,3}  {read.Millivolts,7:0.000} mV, {read.Decibels:+0.00;-0.00;0.00} dB")
+        + (read.After is { } move ? Text($" after {MagnetWords.Name(move.Direction)} {move.Millimetres:0.000} mm") : " before it is moved");
 
     private static string Level(OutputSurveyed surveyed)
     {

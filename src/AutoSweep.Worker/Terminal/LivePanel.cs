@@ -54,7 +54,7 @@ public sealed class LivePanel(IAnsiConsole console, JobRecord record, BenchBoard
             .AddColumn(new GridColumn().Width(PlotBox.Columns + 2).Padding(0, 0, 0, 0));
         var right = status.Stage is JobStage.Survey or JobStage.AsLeft
             ? new Rows(LevelPlot.Draw(state, status), FindingsText.Draw(state, status.Stage.Value))
-            : new Rows(CurvePlot.Draw(status), ReadingsText.Draw(status));
+            : status.Stage == JobStage.Level ? LevelBar.Draw(status) : new Rows(CurvePlot.Draw(status), ReadingsText.Draw(status));
         middle.AddRow(StatePanel.Draw(state, status), right);
         return new Rows(Heading(state, status), middle, Message(status), OutputMap.Draw(state, status), Footer);
     }

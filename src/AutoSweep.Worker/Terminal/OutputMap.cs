@@ -1,4 +1,5 @@
 using AutoSweep.Core.Journal;
+using AutoSweep.Core.Magnets;
 using AutoSweep.Core.Peaks;
 using AutoSweep.Worker.Bench;
 using Spectre.Console;
@@ -29,7 +30,7 @@ public static class OutputMap
 
     private static (char Sign, string Colour) Sign(JobState state, BenchStatus status, JobStage stage, int output)
     {
-        if (status.Output == output && status.Activity == BenchActivity.Reading)
+        if (status.Output == output && status.Activity is BenchActivity.Reading or BenchActivity.Moving)
             return ('▶', "bold yellow");
         if (!state.Planned.GetValueOrDefault(stage, []).Contains(output))
             return (' ', "grey35");
@@ -39,6 +40,7 @@ public static class OutputMap
         {
             JobStage.Survey or JobStage.AsLeft => state.SurveyOf(stage)[output].Flags.Count == 0,
             JobStage.Sweep => state.Swept[output].Reason == PeakStopReason.BoundReached,
+            JobStage.Level => state.Levelled[output].Ending == GuidanceEnding.InBand,
             _ => state.Checked[output].IsExplained,
         };
         return good ? ('✓', "green") : ('!', "bold red");

@@ -1,5 +1,6 @@
 using AutoSweep.Core.Journal;
 using AutoSweep.Worker.Bench;
+using AutoSweep.Worker.Levelling;
 using Spectre.Console;
 using Spectre.Console.Rendering;
 
@@ -19,6 +20,7 @@ public static class StatePanel
         BenchActivity.Connecting => Color.Grey,
         BenchActivity.Waiting => Color.Aqua,
         BenchActivity.Reading => Color.Yellow,
+        BenchActivity.Moving => Color.Orange1,
         BenchActivity.NeedsYou => Color.Red,
         _ => Color.Lime,
     };
@@ -29,7 +31,7 @@ public static class StatePanel
         var colour = ColourOf(status.Activity);
         var shown = status.Output ?? (status.Activity == BenchActivity.Waiting ? status.Next : null);
         string[] number = [" ", .. BigNumber.Lines(shown).Select(Centred), Centred(ToneOf(state, status)), " "];
-        string[] bar = ["", WordOf(status.Activity), NextOf(state, status), ""];
+        string[] bar = ["", WordOf(status), NextOf(state, status), ""];
         return new Panel(new Rows(
         [
             .. number.Select(line => new Text(line, new Style(colour))),
@@ -42,11 +44,13 @@ public static class StatePanel
         };
     }
 
-    private static string WordOf(BenchActivity activity) => activity switch
+    private static string WordOf(BenchStatus status) => status.Activity switch
     {
         BenchActivity.Connecting => "CONNECTING",
         BenchActivity.Waiting => "CLIP THE NEXT",
         BenchActivity.Reading => "READING: HANDS OFF",
+        BenchActivity.Moving when status.Levelling is { Order: { } order } =>
+            string.Create(System.Globalization.CultureInfo.InvariantCulture, $"MAGNET {MagnetWords.Name(order.Direction)} {order.Millimetres:0.000} mm"),
         BenchActivity.Done => "DONE: NEXT ONE",
         BenchActivity.NeedsYou => "PLEASE LOOK",
         _ => "ALL DONE",
@@ -61,6 +65,7 @@ public static class StatePanel
     {
         { Activity: BenchActivity.Done or BenchActivity.NeedsYou, Next: { } next } => $"next by the plan: {next}, {Expected(state, next)}",
         { Activity: BenchActivity.Reading } => "wait for the beep",
+        { Activity: BenchActivity.Moving } => "then lock it and keep off",
         { Activity: BenchActivity.Waiting } => "or any other that is missing",
         _ => "",
     };
