@@ -31,7 +31,7 @@ public static class DemoCommand
         var command = new Command(
             "demo",
             "Needs no hardware: surveys and sweeps an invented generator on a simulated bench, hands-free, compares the result with the "
-            + "simulator's truth, takes in a drawer of capacitors, matches and fits them, surveys the generator once more and writes the record.")
+            + "simulator's truth, takes in a drawer of capacitors, matches and fits them, levels what is off the curve, surveys the generator once more and writes the record.")
         {
             job, bench, rate, seed,
         };
@@ -75,7 +75,9 @@ public static class DemoCommand
         }
 
         if (simulator.Parts > 0 && outcome.ExitCode == JobOutcome.Success)
-            outcome = await DemoParts.SurveyAsLeftAsync(folder, simulator, rate, cancellationToken);
+            outcome = await DemoLevels.LevelAsync(folder, simulator, rate, cancellationToken);
+        if (simulator.Parts > 0 && outcome.ExitCode == JobOutcome.Success)
+            outcome = await DemoLevels.SurveyAsLeftAsync(folder, simulator, rate, cancellationToken);
 
         if (outcome.ExitCode != JobOutcome.Success)
             return outcome;

@@ -1,5 +1,4 @@
 using System.Globalization;
-using AutoSweep.Core.Curve;
 using AutoSweep.Core.Journal;
 using AutoSweep.Core.Matching;
 using AutoSweep.Worker.Bench;
@@ -57,29 +56,6 @@ public static class DemoParts
         Say($"Check: {seen.Count} levels with the parts soldered in, at most {Number(worst)} dB from what the sweep predicted; {seen.Count(one => !one.IsExplained)} unexplained.");
         return outcome;
     }
-
-    /// <summary>Surveys every output once more, as the generator would be handed over.</summary>
-    /// <param name="folder">The job's folder.</param>
-    /// <param name="simulator">The simulated bench.</param>
-    /// <param name="rate">How much faster than real it runs.</param>
-    /// <param name="cancellationToken">Stops it.</param>
-    public static async Task<JobOutcome> SurveyAsLeftAsync(
-        string folder, SimulatedBench simulator, double rate, CancellationToken cancellationToken)
-    {
-        Say("Surveying the generator as it is left ...");
-        var record = JobRecord.Resume(JobFolder.Open(folder), setAsideDamage: false, TimeProvider.System);
-        var outcome = await HostedJob.RunAsync(
-            record, new() { Wiring = simulator.Wiring, Stages = [JobStage.AsLeft], HandsFree = true, ClockRate = rate }, cancellationToken);
-        var target = record.State.ChosenTarget ?? TargetCurve.Of(record.Profile);
-        Say($"Level curve against the generator's own: lumpiness {Lumps(record.State, target, CurveStand.AsFound)} as found, "
-            + $"{Lumps(record.State, target, CurveStand.AfterRecap)} after the recap, {Lumps(record.State, target, CurveStand.AsLeft)} as left.");
-        return outcome;
-    }
-
-    private static string Lumps(JobState state, TargetCurve target, CurveStand stand) =>
-        Lumpiness.Of(CurveComparison.Of(LevelCurve.Of(state, stand), target)) is { } decibels
-            ? decibels.ToString("0.00", CultureInfo.InvariantCulture) + " dB"
-            : "not known";
 
     private static void Tell(JobState state, MatchResult match, IReadOnlyList<MatchTarget> targets, int open)
     {

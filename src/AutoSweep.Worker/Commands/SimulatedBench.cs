@@ -28,7 +28,7 @@ public sealed class SimulatedBench : IAsyncDisposable
     /// <exception cref="BenchFaultException">The simulator is not beside the program, or did not start.</exception>
     public static async Task<SimulatedBench> StartAsync(string bench, double rate, int? seed, CancellationToken cancellationToken)
     {
-        List<string> arguments = ["serve", "--bench", bench, "--hands", "survey,sweep,parts,fit,check,asLeft", "--clock-rate", rate.ToString(CultureInfo.InvariantCulture)];
+        List<string> arguments = ["serve", "--bench", bench, "--hands", "survey,sweep,parts,fit,check,level,asLeft", "--clock-rate", rate.ToString(CultureInfo.InvariantCulture)];
         if (seed is { } number)
             arguments.AddRange(["--seed", number.ToString(CultureInfo.InvariantCulture)]);
         var process = SimulatorProcess.Start(arguments);
