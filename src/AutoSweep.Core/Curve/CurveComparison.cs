@@ -13,14 +13,15 @@ public sealed record CurveComparison(double GainDecibels, IReadOnlyList<CurveDev
 
     /// <summary>Compares a curve with a target.</summary>
     /// <remarks>
-    /// The overall gain is set elsewhere in an organ, so it is fitted out: the bisquare centre of the differences (<see cref="RobustLocation"/>). A deviation is
+    /// The overall gain is set elsewhere in an organ, so it is fitted out: the bisquare centre of most outputs' differences
+    /// (<see cref="RobustLocation.OfMost"/>), so that half a generator of drifted filters does not make the sound half too loud. A deviation is
     /// one only beyond tolerance and reading uncertainty together.
     /// </remarks>
     public static CurveComparison Of(LevelCurve curve, TargetCurve target)
     {
         var wanted = target.Points.ToDictionary(point => point.Output);
-        var pairs = curve.Points.Where(point => point.Millivolts > 0 && wanted.ContainsKey(point.Output)).ToList();
-        var gain = pairs.Count == 0 ? 0 : RobustLocation.Of(
+        var pairs = curve.Points.Where(point => point.IsDetected && wanted.ContainsKey(point.Output)).ToList();
+        var gain = pairs.Count == 0 ? 0 : RobustLocation.OfMost(
             [.. pairs.Select(point => 20 * Math.Log10(point.Millivolts / wanted[point.Output].Millivolts))],
             [.. pairs.Select(point => DecibelsOfShare * point.RelativeUncertainty)]);
         return new(gain, [.. curve.Points.Select(point => Compare(point, wanted.GetValueOrDefault(point.Output), gain))]);
@@ -32,7 +33,7 @@ public sealed record CurveComparison(double GainDecibels, IReadOnlyList<CurveDev
         if (target is null)
             return new(point.Output, point.Millivolts, null, null, uncertainty, 0, CurveVerdict.NotCompared);
         var scaled = target.Millivolts * Math.Pow(10, gain / 20);
-        if (point.Millivolts <= 0)
+        if (!point.IsDetected)
             return new(point.Output, point.Millivolts, scaled, null, uncertainty, target.ToleranceDecibels, CurveVerdict.NotCompared);
         var off = 20 * Math.Log10(point.Millivolts / scaled);
         var verdict = Math.Abs(off) <= target.ToleranceDecibels + uncertainty ? CurveVerdict.Within : off > 0 ? CurveVerdict.TooLoud : CurveVerdict.TooSoft;

@@ -11,7 +11,7 @@ internal sealed record CurveRun(IReadOnlyList<int> Outputs, IReadOnlyList<double
     /// <summary>Every group's outputs that have a level.</summary>
     internal static IReadOnlyList<CurveRun> Of(GeneratorProfile profile, CurveComparison comparison)
     {
-        var read = comparison.Deviations.Where(one => one.Millivolts > 0).ToDictionary(one => one.Output);
+        var read = comparison.Deviations.Where(IsDetected).ToDictionary(one => one.Output);
         return [.. profile.Outputs.Where(output => read.ContainsKey(output.Number)).GroupBy(output => output.Group)
             .Select(group => OfGroup([.. group.Select(output => read[output.Number]).OrderBy(one => one.Output)]))];
     }
@@ -21,6 +21,9 @@ internal sealed record CurveRun(IReadOnlyList<int> Outputs, IReadOnlyList<double
 
     /// <summary>The outputs from one place to before another.</summary>
     internal CurveRun Part(int from, int to) => new([.. Outputs.Take(to).Skip(from)], [.. Decibels.Take(to).Skip(from)], [.. Uncertainties.Take(to).Skip(from)]);
+
+    private static bool IsDetected(CurveDeviation one) =>
+        one.Millivolts > 0 && one.UncertaintyDecibels < CurveComparison.CoverageFactor * CurveComparison.DecibelsOfShare * LevelPoint.DetectionLimit;
 
     private static CurveRun OfGroup(CurveDeviation[] group)
     {

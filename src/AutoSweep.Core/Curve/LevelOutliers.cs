@@ -40,14 +40,15 @@ public sealed record LevelOutliers(IReadOnlyList<LevelOutlier> Outputs, IReadOnl
     private static IEnumerable<LevelOutlier> Judge(List<RunResiduals> group, double shared, LevelOutlierOptions options)
     {
         double[] standardised = [.. group.SelectMany(run => run.Standardised)];
-        var own = Scatter(standardised, shared);
+        // One bad output of five is beyond what the steadier figure can stand.
+        var own = standardised.Length < options.ShortRun ? Math.Max(LeastScatter, RobustScale.Of(standardised.DefaultIfEmpty(), 0)) : Scatter(standardised, shared);
         var (count, others) = (standardised.Length, options.SharedScatterWeight);
         var scatter = Math.Sqrt(((count * own * own) + (others * shared * shared)) / (count + others));
         return group.SelectMany(run => run.Judge(scatter, options.Threshold));
     }
 
     private static double Scatter(double[] standardised, double otherwise) =>
-        standardised.Length == 0 ? otherwise : Math.Max(LeastScatter, RobustScale.Of(standardised, 0));
+        standardised.Length == 0 ? otherwise : Math.Max(LeastScatter, RobustScale.Biweight(standardised, 0));
 
     private static IEnumerable<CurveStep> StepsOf(List<RunResiduals> group) => group.Zip(group.Skip(1), (below, above) =>
         new CurveStep(below.Run.Outputs[^1], above.Run.Outputs[0], above.Run.Decibels[0] - below.Run.Decibels[^1]));

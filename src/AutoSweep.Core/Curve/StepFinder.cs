@@ -7,13 +7,13 @@ namespace AutoSweep.Core.Curve;
 /// <param name="threshold">How many of these the medians to either side must differ.</param>
 internal sealed class StepFinder(double scatter, double threshold)
 {
-    // Medians of five to either side: two bad outputs in a row do not move them.
-    private const int Side = 5;
+    // Medians of seven to either side: three bad outputs together do not move them.
+    private const int Side = 7;
 
-    // Fewer outputs than this are bad ones, not a part of the curve.
-    private const int FewestBeside = 4;
+    // Fewer outputs than this, half an octave, are bad ones, not a part of the curve.
+    private const int FewestBeside = 6;
 
-    // A slope spreads its rise over all ten outputs; a step has most of it between two.
+    // A slope spreads its rise over all of them; a step has most of it between two.
     private const double ShareBetweenTwo = 0.6;
 
     /// <summary>The run cut at its steps.</summary>

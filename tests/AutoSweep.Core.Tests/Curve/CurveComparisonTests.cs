@@ -15,6 +15,27 @@ public class CurveComparisonTests
         Assert.All(comparison.Deviations, one => Assert.Equal(one.Output % 3 == 0 ? CurveVerdict.TooSoft : CurveVerdict.Within, one.Verdict));
     }
 
+    // As a demo's generator is found: its filters (49 and up) drifted by 1 to 20 dB, its plain outputs sound.
+    [Fact]
+    public void Half_a_generator_of_drifted_filters_does_not_make_the_sound_half_too_loud()
+    {
+        var random = new Random(4);
+        var drift = Enumerable.Range(0, 92).Select(_ => 1 + (19 * random.NextDouble())).ToArray();
+        var comparison = CurveComparison.Of(MadeCurve.Of(output => MadeCurve.Target(output) - (output >= 49 ? drift[output] : 0), 0.3, random), Target);
+        Assert.InRange(comparison.GainDecibels, -0.4, 0.4);
+        Assert.All(comparison.Deviations.Take(48), one => Assert.Equal(CurveVerdict.Within, one.Verdict));
+    }
+
+    [Fact]
+    public void Decibels_of_noise_are_not_compared()
+    {
+        var curve = MadeCurve.Of(MadeCurve.Target);
+        curve = curve with { Points = [.. curve.Points.Select(point => point.Output == 5 ? new(5, 0.01, 2) : point)] };
+        var comparison = CurveComparison.Of(curve, Target);
+        Assert.Equal((null, CurveVerdict.NotCompared), (comparison.Deviations[4].Decibels, comparison.Deviations[4].Verdict));
+        Assert.Equal(OutlierVerdict.NotJudged, LevelOutliers.Of(MadeCurve.Generator, comparison).Outputs[4].Verdict);
+    }
+
     [Fact]
     public void The_mean_would_have_been_three_decibels_off()
     {

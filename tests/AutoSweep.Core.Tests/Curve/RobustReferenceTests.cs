@@ -40,8 +40,13 @@ public class RobustReferenceTests
             one.Numbers("x"), one.Numbers("y"), one.GetProperty("neighbours").GetInt32(), one.GetProperty("rounds").GetInt32()).Fitted));
     }
 
-    private static void AssertCentres(JsonElement reference) => Assert.All(reference.GetProperty("centres").EnumerateArray(), one =>
-        AssertNear([one.GetProperty("centre").GetDouble()], [RobustLocation.Of(one.Numbers("values"), one.Numbers("uncertainties"))]));
+    private static void AssertCentres(JsonElement reference)
+    {
+        Assert.All(reference.GetProperty("centres").EnumerateArray(), one =>
+            AssertNear([one.GetProperty("centre").GetDouble()], [RobustLocation.Of(one.Numbers("values"), one.Numbers("uncertainties"))]));
+        Assert.All(reference.GetProperty("mosts").EnumerateArray(), one =>
+            AssertNear([one.GetProperty("centre").GetDouble()], [RobustLocation.OfMost(one.Numbers("values"), new double[one.Numbers("values").Length])]));
+    }
 
     private static void AssertIdentifiers(JsonElement reference) => Assert.All(reference.GetProperty("identifiers").EnumerateArray(), one =>
     {

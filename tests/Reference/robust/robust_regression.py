@@ -62,6 +62,24 @@ def centres():
     yield centre("uncertain values count less", wild, [0.05 + 0.4 * (n % 3) for n in range(30)])
 
 
+def most(name, values):
+    """The bisquare centre from the middle of the shortest half (Rousseeuw and Leroy 1987)."""
+    ordered, count = np.sort(np.array(values, float)), len(values)
+    half = count // 2 + 1
+    lengths = ordered[half - 1:] - ordered[:count - half + 1]
+    first = int(np.argmin(lengths))
+    spread = lengths[first] / 2 / stats.norm.ppf(0.75) * (1 + 5 / (count - 1))
+    start = ordered[first] + lengths[first] / 2
+    found = norms.estimate_location(np.array(values, float), spread, norm=norms.TukeyBiweight(c=4.685), initial=start, maxiter=1000, tol=1e-14)
+    return dict(name=name, values=list(values), centre=float(found))
+
+
+def mosts():
+    sound = [0.2 + scatter(n, 0.8) for n in range(48)]
+    yield most("no wild values", sound)
+    yield most("half of them drifted down", sound + [-4 - 3 * n % 11 + scatter(n, 2) for n in range(45)])
+
+
 def hampel(values):
     median, scale = np.median(values), stats.median_abs_deviation(values, scale="normal")
     far = [index for index, value in enumerate(values) if abs(value - median) > 3 * scale]
@@ -80,4 +98,4 @@ def identifiers():
 print(json.dumps(dict(
     source="tests/Reference/robust/robust_regression.py; all figures by statsmodels and SciPy, data made up by formulas but Newcomb's",
     versions=dict(statsmodels=statsmodels.__version__, scipy=scipy.__version__, numpy=np.__version__),
-    regressions=list(regressions()), centres=list(centres()), identifiers=list(identifiers()))))
+    regressions=list(regressions()), centres=list(centres()), mosts=list(mosts()), identifiers=list(identifiers()))))
