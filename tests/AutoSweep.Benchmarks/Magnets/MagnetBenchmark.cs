@@ -30,6 +30,8 @@ internal sealed class MagnetBenchmark : IBenchmark
                 FormattableString.Invariant($"fixed steps of {step} mm"), RodScore.FixedSteps(rods, hand, options, step))),
             .. new[] { 0.005, 0.01 }.Select(locking => new MagnetRow(
                 FormattableString.Invariant($"guided, locking shifts {locking} mm"), RodScore.Guided(rods, hand with { LockingSd = locking }, options))),
+            .. new[] { 0.05, 0.1, 0.2 }.Select(thick => new MagnetRow(
+                FormattableString.Invariant($"guided, leaf read {thick} mm too thick"), RodScore.Guided(rods, hand, options, tooThick: thick))),
             new("guided, hand 40 % off", RodScore.Guided(rods, hand with { Share = 0.4 }, options)),
         ];
         console.Write(MagnetTables.Ways(rows));
@@ -38,7 +40,8 @@ internal sealed class MagnetBenchmark : IBenchmark
         [
             new("magnets.median_moves", guided.MedianMoves(guided.Reachable), 3),
             new("magnets.contacts", guided.Contacts + wide.Contacts + unmeasured.Contacts, 0),
-            new("magnets.share_not_in_band_percent", 100 * (1 - RodScore.Share(guided.Reachable, GuidanceEnding.InBand)), 50),
+            new("magnets.share_not_in_band_percent", 100 * (1 - RodScore.Share(guided.Reachable, GuidanceEnding.InBand)), 10),
+            new("magnets.contacts_in_20_other_seeds", Enumerable.Range(1, 20).Sum(seed => RodScore.Guided(RodLibrary.Take(Rods, seed), hand, options).Contacts), 0),
         ];
     }
 }

@@ -23,8 +23,14 @@ public sealed record RodScore(IReadOnlyList<RodRun> Runs)
     public static double Share(IReadOnlyList<RodRun> of, GuidanceEnding ending) => of.Count(run => run.Ending == ending) / (double)of.Count;
 
     /// <summary>Guides every rod; its least gap is the leaf that passes, or the default where none is put in.</summary>
-    public static RodScore Guided(IReadOnlyList<RodTruth> rods, RodHand hand, MagnetGuidanceOptions options, bool withLeaf = true) => new(
-        [.. rods.AsParallel().AsOrdered().Select((rod, i) => RodRun.Guided(rod, hand, options, withLeaf ? rod.LeafMillimetres : MagnetRod.UnmeasuredGapMillimetres, i))]);
+    /// <param name="rods">The rods.</param>
+    /// <param name="hand">The hand that moves them.</param>
+    /// <param name="options">How they are guided.</param>
+    /// <param name="withLeaf">Whether a leaf was put in.</param>
+    /// <param name="tooThick">By how many millimetres the leaf was read too thick.</param>
+    public static RodScore Guided(IReadOnlyList<RodTruth> rods, RodHand hand, MagnetGuidanceOptions options, bool withLeaf = true, double tooThick = 0) => new(
+        [.. rods.AsParallel().AsOrdered().Select((rod, i) => RodRun.Guided(
+            rod, hand, options, withLeaf ? rod.LeafMillimetres + tooThick : MagnetRod.UnmeasuredGapMillimetres, i))]);
 
     /// <summary>Works every rod by fixed steps.</summary>
     public static RodScore FixedSteps(IReadOnlyList<RodTruth> rods, RodHand hand, MagnetGuidanceOptions options, double step) => new(
