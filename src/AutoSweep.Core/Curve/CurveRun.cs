@@ -20,7 +20,8 @@ internal sealed record CurveRun(IReadOnlyList<int> Outputs, IReadOnlyList<double
     internal IEnumerable<double> Differences => Decibels.Zip(Decibels.Skip(1), (one, next) => next - one);
 
     /// <summary>The outputs from one place to before another.</summary>
-    internal CurveRun Part(int from, int to) => new([.. Outputs.Take(to).Skip(from)], [.. Decibels.Take(to).Skip(from)], [.. Uncertainties.Take(to).Skip(from)]);
+    internal CurveRun Part(int from, int to) =>
+        new([.. Outputs.Take(to).Skip(from)], [.. Decibels.Take(to).Skip(from)], [.. Uncertainties.Take(to).Skip(from)]);
 
     private static bool IsDetected(CurveDeviation one) =>
         one.Millivolts > 0 && one.UncertaintyDecibels < CurveComparison.CoverageFactor * CurveComparison.DecibelsOfShare * LevelPoint.DetectionLimit;

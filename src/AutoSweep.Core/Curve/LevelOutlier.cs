@@ -5,7 +5,7 @@ namespace AutoSweep.Core.Curve;
 /// <summary>How far one output lies from the curve that its neighbours make, and what may be said of it.</summary>
 /// <param name="Output">The output's number.</param>
 /// <param name="ResidualDecibels">How many decibels its level lies above what its neighbours predict; none where nothing can be said.</param>
-/// <param name="ScaleDecibels">One standard deviation of that for a healthy output: robust scatter of its group, or its reading's uncertainty if that is more.</param>
+/// <param name="ScaleDecibels">One standard deviation of that for a healthy output: scatter of its group, or its reading's uncertainty if more.</param>
 /// <param name="Rule">What it was compared with.</param>
 /// <param name="Verdict">What may be said.</param>
 public sealed record LevelOutlier(int Output, double? ResidualDecibels, double ScaleDecibels, OutlierRule Rule, OutlierVerdict Verdict)

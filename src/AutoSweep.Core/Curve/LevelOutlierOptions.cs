@@ -4,7 +4,7 @@ namespace AutoSweep.Core.Curve;
 public sealed record LevelOutlierOptions
 {
     /// <summary>How many standard deviations of healthy outputs count as far.</summary>
-    /// <value>Default 4: with it 4 of 100 healthy generators of 91 outputs raise an alarm (measured; the scatter is itself estimated), with 3.5 it is 10.</value>
+    /// <value>Default 4: with it 4 of 100 healthy generators of 91 outputs raise an alarm (measured), with 3.5 it is 10.</value>
     public double Threshold { get; init; } = 4;
 
     /// <summary>How many outputs a local line is fitted through.</summary>

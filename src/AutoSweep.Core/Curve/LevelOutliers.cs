@@ -41,7 +41,9 @@ public sealed record LevelOutliers(IReadOnlyList<LevelOutlier> Outputs, IReadOnl
     {
         double[] standardised = [.. group.SelectMany(run => run.Standardised)];
         // One bad output of five is beyond what the steadier figure can stand.
-        var own = standardised.Length < options.ShortRun ? Math.Max(LeastScatter, RobustScale.Of(standardised.DefaultIfEmpty(), 0)) : Scatter(standardised, shared);
+        var own = standardised.Length < options.ShortRun
+            ? Math.Max(LeastScatter, RobustScale.Of(standardised.DefaultIfEmpty(), 0))
+            : Scatter(standardised, shared);
         var (count, others) = (standardised.Length, options.SharedScatterWeight);
         var scatter = Math.Sqrt(((count * own * own) + (others * shared * shared)) / (count + others));
         return group.SelectMany(run => run.Judge(scatter, options.Threshold));

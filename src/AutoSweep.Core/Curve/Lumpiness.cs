@@ -4,7 +4,9 @@ using MathNet.Numerics.Statistics;
 namespace AutoSweep.Core.Curve;
 
 /// <summary>How lumpy a level curve is: one number for how much neighbours differ.</summary>
-/// <remarks>Only neighbours of consecutive numbers count. An output that is off spoils two steps of some ninety and moves the figure little: outliers are told elsewhere.</remarks>
+/// <remarks>
+/// Only neighbours of consecutive numbers count. An output that is off spoils two steps of some ninety and moves the figure little: outliers are told elsewhere.
+/// </remarks>
 public static class Lumpiness
 {
     // The median of three is the least that one wild step cannot move at will.
@@ -27,8 +29,8 @@ public static class Lumpiness
     }
 
     /// <summary>
-    /// What the readings' uncertainty alone would make of a perfectly even curve, in decibels: a lumpiness near this says nothing of the generator. It is stated,
-    /// not taken out, for the meter's part of it is common to neighbours and cancels in part.
+    /// What the readings' uncertainty alone would make of a perfectly even curve, in decibels: a lumpiness near this says nothing of the generator.
+    /// It is stated, not taken out, for the meter's part of it is common to neighbours and cancels in part.
     /// </summary>
     /// <returns>None with fewer than three neighbouring pairs.</returns>
     public static double? OfReadingsAlone(CurveComparison comparison)

@@ -38,8 +38,8 @@ public static class RobustLocation
     /// <param name="values">At least one.</param>
     /// <param name="uncertainties">One standard deviation of each, in the same unit; 0 or more.</param>
     /// <remarks>
-    /// Where all of the other half is off to one side, the median lies at the edge of the sound half, and this still in its middle. The start is Rousseeuw's least
-    /// median of squares (J. Am. Stat. Assoc. 79 (1984)); its scale has the factor 1 + 5/(n - 1) for few values of Rousseeuw and Leroy, Robust Regression and
+    /// Where all of the other half is off to one side, the median lies at the edge of the sound half, and this still in its middle. The start is Rousseeuw's
+    /// least median of squares (J. Am. Stat. Assoc. 79 (1984)); its scale has the factor 1 + 5/(n - 1) for few values of Rousseeuw and Leroy, Robust Regression and
     /// Outlier Detection (1987), p. 202.
     /// </remarks>
     public static double OfMost(IReadOnlyList<double> values, IReadOnlyList<double> uncertainties)

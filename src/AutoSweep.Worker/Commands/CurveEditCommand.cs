@@ -34,7 +34,8 @@ internal static class CurveEditCommand
     {
         var before = target.Points.FirstOrDefault(point => point.Output == output);
         if (level is null && tolerance is null)
-            throw new BenchFaultException(BenchFault.BadFile, "nothing to change", "--level-mv, --tolerance-db or --no-target", "say what the output's target is");
+            throw new BenchFaultException(
+                BenchFault.BadFile, "nothing to change", "--level-mv, --tolerance-db or --no-target", "say what the output's target is");
         return (level ?? before?.Millivolts) is { } millivolts
             ? new(output, millivolts, tolerance ?? before?.ToleranceDecibels ?? TargetCurve.UsualToleranceDecibels)
             : throw new BenchFaultException(
@@ -46,7 +47,8 @@ internal static class CurveEditCommand
 
     private static int Known(GeneratorProfile profile, int output) => profile.Outputs.Any(one => one.Number == output) ? output
         : throw new BenchFaultException(
-            BenchFault.BadFile, $"{profile.Name} has no output {output}", $"{profile.Outputs[0].Number} to {profile.Outputs[^1].Number}", "name another output");
+            BenchFault.BadFile, $"{profile.Name} has no output {output}", $"{profile.Outputs[0].Number} to {profile.Outputs[^1].Number}",
+            "name another output");
 
     private static void Check(double? value, double least, double most, Option option, Action<string> refuse)
     {

@@ -8,7 +8,9 @@ using Spectre.Console;
 
 namespace AutoSweep.Worker.Commands;
 
-/// <summary><c>autosweep history</c>: what the shop's jobs say together. Reads jobs without their locks and changes none, unless a curve is chosen for one.</summary>
+/// <summary>
+/// <c>autosweep history</c>: what the shop's jobs say together. Reads jobs without their locks and changes none, unless a curve is chosen for one.
+/// </summary>
 public static class HistoryCommand
 {
     /// <summary>The command.</summary>
@@ -42,7 +44,8 @@ public static class HistoryCommand
         var (first, second, jobs) = (Job("FIRST"), Job("SECOND"), Jobs());
         var all = new Option<bool>("--all") { Description = "Also outputs of which nothing changed." };
         var (firstStand, secondStand) = (Stand("--first-stand"), Stand("--second-stand"));
-        return CurveCommand.Build("compare", "Compares two jobs: levels, peaks, fitted capacitance, and what changed beyond the readings' uncertainty.", (parsed, _) =>
+        return CurveCommand.Build(
+            "compare", "Compares two jobs: levels, peaks, fitted capacitance, and what changed beyond the readings' uncertainty.", (parsed, _) =>
         {
             var shelf = parsed.GetValue(jobs);
             var (one, other) = (JobShelf.Find(parsed.GetValue(first)!, shelf), JobShelf.Find(parsed.GetValue(second)!, shelf));
@@ -70,14 +73,23 @@ public static class HistoryCommand
 
     private static Command Target()
     {
-        var file = new Argument<string?>("FILE") { Description = "The CSV file. Left out: standard output, or none with --choose-for.", Arity = ArgumentArity.ZeroOrOne };
+        var file = new Argument<string?>("FILE")
+        {
+            Description = "The CSV file. Left out: standard output, or none with --choose-for.",
+            Arity = ArgumentArity.ZeroOrOne,
+        };
         var jobs = Jobs();
         var generator = new Option<string?>("--generator-name")
         {
             Description = "Only jobs with this generator, by the name that the list shows. Left out: all finished jobs must be of one kind.",
             HelpName = "NAME",
         };
-        var name = new Option<string>("--name") { Description = "What the curve is called.", HelpName = "TEXT", DefaultValueFactory = _ => "the shop's own curve" };
+        var name = new Option<string>("--name")
+        {
+            Description = "What the curve is called.",
+            HelpName = "TEXT",
+            DefaultValueFactory = _ => "the shop's own curve",
+        };
         var least = new Option<double>("--least-tolerance-db")
         {
             Description = "The tolerance where the jobs scatter less; more where they scatter more.",
@@ -85,7 +97,11 @@ public static class HistoryCommand
             DefaultValueFactory = _ => TargetCurve.UsualToleranceDecibels,
         };
         FlagRange.Require(least, TargetPoint.LeastToleranceDecibels, TargetPoint.MostToleranceDecibels);
-        var choose = new Option<string?>("--choose-for") { Description = "Chooses the curve for this job; autosweep curve undo takes it back.", HelpName = "DIR" };
+        var choose = new Option<string?>("--choose-for")
+        {
+            Description = "Chooses the curve for this job; autosweep curve undo takes it back.",
+            HelpName = "DIR",
+        };
         return CurveCommand.Build("target", "Draws a target curve from the finished jobs' levels as left.", async (parsed, cancellationToken) =>
         {
             var curve = FinishedJobs.Draw(JobShelf.Read(parsed.GetValue(jobs)!), parsed.GetValue(generator), parsed.GetValue(name)!, parsed.GetValue(least));

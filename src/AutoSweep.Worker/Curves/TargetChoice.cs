@@ -25,7 +25,8 @@ public static class TargetChoice
     {
         if (record.State.LastTarget is not { } last)
             throw new BenchFaultException(
-                BenchFault.BadFile, $"no chosen target in {record.Folder.Path}; the profile's own is in force", "a choice to take back", "nothing is to be done");
+                BenchFault.BadFile, $"no chosen target in {record.Folder.Path}; the profile's own is in force", "a choice to take back",
+                "nothing is to be done");
         record.Append(new EntryWithdrawn(last.Sequence));
         return TargetCurve.Of(record.State);
     }
