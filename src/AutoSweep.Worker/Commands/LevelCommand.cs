@@ -22,8 +22,8 @@ public static class LevelCommand
         var (handsFree, rate) = (StageCommand.HandsFree(), StageCommand.ClockRate());
         var command = new Command(
             "level",
-            "After the recap: guides the outputs that are still off the target curve into its band at their magnets, most gain for least handling first. Says in or out and "
-            + "how far, learns what a millimetre does to each, never further in than the gap that is known to be there.")
+            "After the recap: guides the outputs that are still off the target curve into its band at their magnets, most gain for least "
+            + "handling first. Says in or out and how far, learns what a millimetre does to each, never further in than the gap that is known to be there.")
         {
             rate, handsFree,
         };
@@ -55,7 +55,8 @@ public static class LevelCommand
 
             return await HostedJob.RunAsync(
                 record,
-                new() { Wiring = wiring, Stages = [JobStage.Level], HandsFree = parsed.GetValue(handsFree), ClockRate = parsed.GetValue(rate), Levelling = options },
+                new() { Wiring = wiring, Stages = [JobStage.Level], HandsFree = parsed.GetValue(handsFree), ClockRate = parsed.GetValue(rate),
+                    Levelling = options },
                 cancellationToken);
         }));
         return command;

@@ -50,7 +50,8 @@ public sealed class LevellingFlags
     public LevellingOptions Read(ParseResult parsed) => new()
     {
         LeastGapMillimetres = parsed.GetValue(_leastGap),
-        Gaps = (parsed.GetValue(_gaps) ?? []).Select(Parse).Select(gap => gap!.Value).GroupBy(gap => gap.Output).ToDictionary(one => one.Key, one => one.Min(gap => gap.Millimetres)),
+        Gaps = (parsed.GetValue(_gaps) ?? []).Select(Parse).Select(gap => gap!.Value).GroupBy(gap => gap.Output)
+            .ToDictionary(one => one.Key, one => one.Min(gap => gap.Millimetres)),
         WithoutRecap = parsed.GetValue(_withoutRecap),
         Guidance = new() { HalfBandDecibels = parsed.GetValue(_band) },
     };

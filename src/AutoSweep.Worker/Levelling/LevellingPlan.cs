@@ -66,10 +66,12 @@ public static class LevellingPlan
         if (options.WithoutRecap || !state.Profile!.FilteredOutputs.Any())
             return;
         if (state.Fitted.IsEmpty)
-            throw NotReady("no capacitor is fitted: levels change with them", "levelling after the recap", "autosweep match and autosweep fit, or say --without-recap");
+            throw NotReady("no capacitor is fitted: levels change with them", "levelling after the recap",
+                "autosweep match and autosweep fit, or say --without-recap");
         var notChecked = state.Fitted.Keys.Where(output => !state.Checked.ContainsKey(output)).ToList();
         if (notChecked.Count > 0)
-            throw NotReady($"fitted but not checked: {string.Join(", ", notChecked)}", "the level of every fitted output, read after the recap", "autosweep check --resume");
+            throw NotReady($"fitted but not checked: {string.Join(", ", notChecked)}", "the level of every fitted output, read after the recap",
+                "autosweep check --resume");
     }
 
     private static Dictionary<int, string> Reasons(JobState state, LevellingOptions options)

@@ -17,7 +17,8 @@ namespace AutoSweep.Worker.Levelling;
 /// <param name="signals">The sounds.</param>
 /// <param name="options">How it is done.</param>
 public sealed class LevellingStage(
-    ConnectedBench bench, LevelReader levels, IMoveSource moves, JobRecord record, BenchBoard board, BenchSignals signals, LevellingOptions options) : IBenchStage
+    ConnectedBench bench, LevelReader levels, IMoveSource moves, JobRecord record, BenchBoard board, BenchSignals signals,
+        LevellingOptions options) : IBenchStage
 {
     private readonly MagnetWorkOrder _order = LevellingPlan.Of(record.State, options);
     private readonly HashSet<int> _abandoned = [];
@@ -33,7 +34,8 @@ public sealed class LevellingStage(
     public async Task RestAsync(CancellationToken cancellationToken)
     {
         record.Append(new HazardAcknowledged(Stage, Cautions.Magnets, options.Acknowledged ?? throw new BenchFaultException(
-            BenchFault.StageNotReady, "nobody has acknowledged the hazard at the magnets", "a person who has read it", "read it, then acknowledge it, or give --understood")));
+            BenchFault.StageNotReady, "nobody has acknowledged the hazard at the magnets", "a person who has read it",
+                "read it, then acknowledge it, or give --understood")));
         if (bench.HasFixture)
             await bench.Fixture.OpenAllAsync(cancellationToken);
         await AskForNextAsync(cancellationToken);

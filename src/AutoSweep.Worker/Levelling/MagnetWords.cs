@@ -15,7 +15,8 @@ public static class MagnetWords
 
     /// <summary>The order in words.</summary>
     public static string Order(int output, double decibels, GuidanceStep.Move move) => string.Create(CultureInfo.InvariantCulture,
-        $"Output {output}: {Math.Abs(decibels):0.0} dB too {(decibels > 0 ? "loud" : "soft")}. Magnet {Name(move.Order.Direction)} {move.Order.Millimetres:0.000} mm ({Feel(move)}), ")
+        $"Output {output}: {Math.Abs(decibels):0.0} dB too {(decibels > 0 ? "loud" : "soft")}. ")
+        + string.Create(CultureInfo.InvariantCulture, $"Magnet {Name(move.Order.Direction)} {move.Order.Millimetres:0.000} mm ({Feel(move)}), ")
         + (move.Order.Direction == MoveDirection.Out
             ? string.Create(CultureInfo.InvariantCulture, $"{move.Order.OvershootMillimetres:0.00} mm further and back, lock it.")
             : "straight and gently, lock it. It must not touch.");

@@ -41,7 +41,8 @@ internal sealed class MagnetBenchmark : IBenchmark
             new("magnets.median_moves", guided.MedianMoves(guided.Reachable), 3),
             new("magnets.contacts", guided.Contacts + wide.Contacts + unmeasured.Contacts, 0),
             new("magnets.share_not_in_band_percent", 100 * (1 - RodScore.Share(guided.Reachable, GuidanceEnding.InBand)), 10),
-            new("magnets.contacts_in_20_other_seeds", Enumerable.Range(1, 20).Sum(seed => RodScore.Guided(RodLibrary.Take(Rods, seed), hand, options).Contacts), 0),
+            new("magnets.contacts_in_20_other_seeds", Enumerable.Range(1, 20)
+                .Sum(seed => RodScore.Guided(RodLibrary.Take(Rods, seed), hand, options).Contacts), 0),
         ];
     }
 }

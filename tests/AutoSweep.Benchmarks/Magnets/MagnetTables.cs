@@ -11,14 +11,16 @@ internal static class MagnetTables
 {
     internal static Table Ways(IReadOnlyList<MagnetRow> rows)
     {
-        var table = Titled("A thousand rods, 1 to 6 dB off", "way", "contacts", "of reachable", "median moves, reachable rods", "too loud", "too soft", "in band %", "refused %", "other %",
+        var table = Titled("A thousand rods, 1 to 6 dB off", "way", "contacts", "of reachable", "median moves, reachable rods", "too loud", "too soft",
+            "in band %", "refused %", "other %",
             "true error p95 dB");
         foreach (var row in rows)
         {
             var (score, can) = (row.Score, row.Score.Reachable);
             var (inBand, refused) = (RodScore.Share(can, GuidanceEnding.InBand), RodScore.Share(can, GuidanceEnding.NearContact));
             table.AddRow(row.Way, Text(score.Contacts), Text(can.Count(run => run.Touched)), Text(score.MedianMoves(can)),
-                Text(score.MedianMoves([.. can.Where(run => run.Truth.StartDecibels > 0)])), Text(score.MedianMoves([.. can.Where(run => run.Truth.StartDecibels < 0)])),
+                Text(score.MedianMoves([.. can.Where(run => run.Truth.StartDecibels > 0)])),
+                    Text(score.MedianMoves([.. can.Where(run => run.Truth.StartDecibels < 0)])),
                 Text(100 * inBand, "0.0"), Text(100 * refused, "0.0"), Text(100 * (1 - inBand - refused), "0.0"), Text(Error(can), "0.00"));
         }
 
@@ -33,7 +35,8 @@ internal static class MagnetTables
             RodRun[] can = [.. score.Reachable.Where(run => run.Truth.WheelTeeth == wheel.Key)];
             table.AddRow(Text(wheel.Key), Text(wheel.Count()), Text(can.Length), Text(100 * RodScore.Share(can, GuidanceEnding.InBand), "0"),
                 Text(100 * RodScore.Share(can, GuidanceEnding.NearContact), "0"), Text(100 * RodScore.Share(can, GuidanceEnding.BudgetSpent), "0"),
-                Text(score.MedianMoves(can)), Text(SearchScore.Quantile(0.9, can.Select(run => run.Ending == GuidanceEnding.InBand ? run.Moves : double.PositiveInfinity))));
+                Text(score.MedianMoves(can)), Text(SearchScore.Quantile(0.9,
+                    can.Select(run => run.Ending == GuidanceEnding.InBand ? run.Moves : double.PositiveInfinity))));
         }
 
         return table;

@@ -45,7 +45,8 @@ public class LevellingPageTests
             decibels -= 30 * made;
             guidance.Tell(new(decibels, 0.03, order));
             yield return [Figure(guidance.Moves), $"{order.Direction.ToString().ToUpperInvariant()} {order.Millimetres.ToString("0.000", CultureInfo.InvariantCulture)} mm",
-                $"{Math.Abs(made).ToString("0.000", CultureInfo.InvariantCulture)} mm", $"{decibels.ToString("0.00", CultureInfo.InvariantCulture).Replace("-", "−", StringComparison.Ordinal)} dB", Believed(guidance)];
+                $"{Math.Abs(made).ToString("0.000", CultureInfo.InvariantCulture)} mm",
+                    $"{decibels.ToString("0.00", CultureInfo.InvariantCulture).Replace("-", "−", StringComparison.Ordinal)} dB", Believed(guidance)];
         }
 
         var result = ((GuidanceStep.Done)guidance.Next()).Result;

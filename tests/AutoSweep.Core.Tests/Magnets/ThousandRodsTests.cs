@@ -4,8 +4,10 @@ using Xunit.Abstractions;
 
 namespace AutoSweep.Core.Tests.Magnets;
 
-/// <summary>A thousand rods of one seed, slope up to three times off the expected one, 3 % wobble, play, locking shift, a hand that is 20 % off: what issue 4 promises.</summary>
-/// <remarks>"Reachable": a rod whose target leaves 0.05 mm at the highest tooth. One that is not brought into its band counts as infinitely many moves.</remarks>
+/// <summary>A thousand rods of one seed, slope up to three times off the expected one, 3 % wobble, play, locking shift, a hand that is 20 % off: what issue
+/// 4 promises.</summary>
+/// <remarks>"Reachable": a rod whose target leaves 0.05 mm at the highest tooth. One that is not brought into its band counts as infinitely many
+/// moves.</remarks>
 public sealed class ThousandRodsTests(ITestOutputHelper output)
 {
     private static readonly IReadOnlyList<RodTruth> Rods = RodLibrary.Take(1_000, seed: 4_711);
@@ -48,7 +50,8 @@ public sealed class ThousandRodsTests(ITestOutputHelper output)
     [Fact]
     public void A_stuck_rod_is_told_as_one_and_never_ends_in_the_band()
     {
-        var stuck = RodScore.Guided([.. Rods.Take(100).Select(rod => rod with { IsStuck = true, StartDecibels = Math.Abs(rod.StartDecibels) })], new(), Options);
+        var stuck = RodScore.Guided([.. Rods.Take(100).Select(rod => rod with { IsStuck = true, StartDecibels = Math.Abs(rod.StartDecibels) })], new(),
+            Options);
 
         Assert.DoesNotContain(stuck.Runs, run => run.Ending == GuidanceEnding.InBand);
         Assert.True(RodScore.Share(stuck.Runs, GuidanceEnding.NoEffect) > 0.8, Words(stuck));

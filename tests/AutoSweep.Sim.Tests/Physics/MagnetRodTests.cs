@@ -7,7 +7,8 @@ namespace AutoSweep.Sim.Tests.Physics;
 
 public class MagnetRodTests
 {
-    private static readonly RodDefinition Rod = new() { GapMillimetres = 0.3, DecibelsPerMillimetre = 20, BacklashMillimetres = 0.01, LockingMillimetres = 0.002 };
+    private static readonly RodDefinition Rod = new() { GapMillimetres = 0.3, DecibelsPerMillimetre = 20, BacklashMillimetres = 0.01,
+        LockingMillimetres = 0.002 };
 
     [Fact]
     public void A_millimetre_out_costs_its_decibels_and_the_play_is_lost_at_a_turn()
@@ -37,7 +38,8 @@ public class MagnetRodTests
         Assert.Equal(0, rod.Gain);
     }
 
-    // exp(-2·pi·gap/pitch) on a two-inch wheel: 54.6 dB a pitch (the spacing loss of magnetic recording, Wallace 1951), here within the factor of two that is drawn.
+    // exp(-2·pi·gap/pitch) on a two-inch wheel: 54.6 dB a pitch (the spacing loss of magnetic recording, Wallace 1951), here within the factor of two that
+    // is drawn.
     [Theory]
     [InlineData(64, 21.9)]
     [InlineData(192, 65.7)]
@@ -51,7 +53,8 @@ public class MagnetRodTests
     [Fact]
     public async Task The_meter_reads_what_a_push_makes_of_the_level()
     {
-        using var bench = new TestBench(made => TestBench.Quiet(made) with { Outputs = [.. TestBench.Quiet(made).Outputs.Select(output => output with { Rod = Rod })] });
+        using var bench = new TestBench(made => TestBench.Quiet(made) with { Outputs = [.. TestBench.Quiet(made)
+            .Outputs.Select(output => output with { Rod = Rod })] });
         bench.Bench.Clip(3, withFixture: false);
         await bench.MeterAsync("CONF:VOLT:AC 1;:DET:BAND 20;:TRIG:DEL 0");
         await bench.PassAsync(5);

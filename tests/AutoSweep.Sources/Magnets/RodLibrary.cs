@@ -6,7 +6,8 @@ namespace AutoSweep.Sources.Magnets;
 public static class RodLibrary
 {
     // A classic generator: twelve wheels of each kind, seven of the finest (published descriptions).
-    private static readonly int[] Teeth = [.. new[] { 2, 4, 8, 16, 32, 64, 128 }.SelectMany(teeth => Enumerable.Repeat(teeth, 12)), .. Enumerable.Repeat(192, 7)];
+    private static readonly int[] Teeth = [.. new[] { 2, 4, 8, 16, 32, 64, 128 }.SelectMany(teeth => Enumerable.Repeat(teeth, 12)),
+        .. Enumerable.Repeat(192, 7)];
 
     /// <summary>The first rods of a seed. Half are too loud, half too soft, by 1 to 6 dB; slopes up to three times off the expected one, either way.</summary>
     public static IReadOnlyList<RodTruth> Take(int count, int seed) => [.. Enumerable.Range(0, count).Select(i => One(new(unchecked((seed * 1_000_003) + i))))];

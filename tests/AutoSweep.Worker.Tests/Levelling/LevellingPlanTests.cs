@@ -83,7 +83,8 @@ public sealed class LevellingPlanTests : IDisposable
     public void The_jobs_own_target_goes_before_the_profiles()
     {
         Survey();
-        _scene.Job.Append(new TargetChosen(new("as found", "test", [.. _scene.Job.State.Surveyed.Values.Select(one => new TargetPoint(one.Output, one.Millivolts, 1))])));
+        _scene.Job.Append(new TargetChosen(new("as found", "test", [.. _scene.Job.State.Surveyed.Values.Select(one => new TargetPoint(one.Output,
+            one.Millivolts, 1))])));
 
         Assert.Empty(Works(WithoutRecap));
     }
@@ -105,7 +106,8 @@ public sealed class LevellingPlanTests : IDisposable
         foreach (var output in _scene.Job.Profile.Outputs)
             _scene.Job.Append(Some.Surveyed(output.Number) with
             {
-                ToneHertz = _scene.Tone(output.Number), Millivolts = output.ExpectedMillivolts!.Value * (output.Number == 3 ? 1.4125 : 1), RelativeUncertainty = 0.001,
+                ToneHertz = _scene.Tone(output.Number), Millivolts = output.ExpectedMillivolts!.Value * (output.Number == 3 ? 1.4125 : 1),
+                    RelativeUncertainty = 0.001,
             });
     }
 

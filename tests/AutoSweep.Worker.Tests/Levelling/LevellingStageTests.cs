@@ -19,7 +19,8 @@ public sealed class LevellingStageTests : IDisposable
         _moves = new(_scene, 15);
         // The profile's own levels, but outputs 3 (3 dB too loud) and 5 (2 dB too soft).
         foreach (var output in _scene.Job.Profile.Outputs)
-            _scene.Job.Append(Some.Surveyed(output.Number) with { ToneHertz = _scene.Tone(output.Number), Millivolts = Found(output.Number), RelativeUncertainty = 0.001 });
+            _scene.Job.Append(Some.Surveyed(output.Number) with { ToneHertz = _scene.Tone(output.Number), Millivolts = Found(output.Number),
+                RelativeUncertainty = 0.001 });
         _scene.Meter.Shown = () => _moves.Millivolts / 1000 * 20;
     }
 
@@ -122,7 +123,8 @@ public sealed class LevellingStageTests : IDisposable
         var stage = Stage();
         await BeginAsync(stage);
         _scene.Job.Append(new MagnetRead { Output = 3, Millivolts = Found(3), TargetMillivolts = 4.4, SdDecibels = 0.02 });
-        _scene.Job.Append(new MagnetRead { Output = 3, Millivolts = Found(3) / 1.1885, TargetMillivolts = 4.4, SdDecibels = 0.02, After = new(MoveDirection.Out, 0.1, 0.02) });
+        _scene.Job.Append(new MagnetRead { Output = 3, Millivolts = Found(3) / 1.1885, TargetMillivolts = 4.4, SdDecibels = 0.02,
+            After = new(MoveDirection.Out, 0.1, 0.02) });
 
         await WorkAsync(stage, 3, Found(3) / 1.1885);
 

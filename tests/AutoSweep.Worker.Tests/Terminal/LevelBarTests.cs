@@ -43,7 +43,8 @@ public sealed class LevelBarTests : IDisposable
     {
         if (!_scene.Job.State.Planned.ContainsKey(JobStage.Level))
             _scene.Begin(JobStage.Level, 61, 62);
-        _scene.Board.Show(_ => new() { Activity = BenchActivity.Moving, Stage = JobStage.Level, Output = 61, ToneHertz = 1046.2, Levelling = new(decibels, 0.25, order) });
+        _scene.Board.Show(_ => new() { Activity = BenchActivity.Moving, Stage = JobStage.Level, Output = 61, ToneHertz = 1046.2,
+            Levelling = new(decibels, 0.25, order) });
     }
 
     private string Text() => string.Join('\n', Lines());
