@@ -24,7 +24,7 @@ public static class Chart
             axis.TickGenerator = new ScottPlot.TickGenerators.NumericAutomatic { LabelFormatter = Label };
             axis.FrameLineStyle.Width = 0.8f;
             axis.MajorTickStyle.Width = 0.8f;
-            axis.MinorTickStyle.Width = 0;
+            axis.MinorTickStyle.Length = 0;
         }
 
         Label(plot.Axes.Bottom, across);

@@ -1,5 +1,6 @@
 using AutoSweep.Core.Curve;
-using AutoSweep.Core.Journal;
+using AutoSweep.Core.Diagnosis;
+using AutoSweep.Worker.Stock;
 
 namespace AutoSweep.Worker.Reports;
 
@@ -46,7 +47,7 @@ public sealed record JobReport
     public required IReadOnlyList<ReportStand> Curves { get; init; }
 
     /// <summary>What the readings say is wrong, or was.</summary>
-    public required IReadOnlyList<ReportFinding> Findings { get; init; }
+    public required IReadOnlyList<Finding> Findings { get; init; }
 
     /// <summary>Every output, in ascending number.</summary>
     public required IReadOnlyList<ReportOutput> Outputs { get; init; }
@@ -79,7 +80,7 @@ public sealed record JobReport
             Stages = ReportStage.Of(state, entries),
             Target = curves.Target,
             Curves = [.. curves.Curves.Zip(curves.Comparisons, ReportStand.Of)],
-            Findings = ReportFinding.Of(state),
+            Findings = Diagnose.Of(state, source.Stock is { } stock ? OldCapacitors.Of(stock, state) : null),
             Outputs = [.. state.Profile!.Outputs.Select(output => ReportOutput.Of(output, state, curves, places, source.Stock))],
             Parts = ReportPart.Of(state, source.Stock),
             Instruments = ReportInstrument.Of(entries, source.Shop),

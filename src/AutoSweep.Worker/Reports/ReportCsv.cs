@@ -29,6 +29,7 @@ public static class ReportCsv
         ("checked_mv", one => Number(one.Check?.MeasuredMillivolts, "0.00000")),
         ("difference_db", one => Number(one.Check?.DifferenceDecibels, "0.000")),
         ("explained", one => one.Check is { } check ? check.IsExplained ? "yes" : "no" : ""),
+        ("magnet_moves", one => Number(one.Magnet?.Moves, "0")),
         ("flags_found", one => string.Join(' ', one.FlagsAsFound.Select(SurveyCsv.Name))),
         ("flags_left", one => string.Join(' ', one.FlagsAsLeft.Select(SurveyCsv.Name))),
     ];

@@ -12,7 +12,7 @@ public sealed record ReportCurves(TargetCurve Target, IReadOnlyList<LevelCurve> 
     /// <summary>The curves of a job.</summary>
     public static ReportCurves Of(JobState state)
     {
-        var target = state.ChosenTarget ?? TargetCurve.Of(state.Profile!);
+        var target = TargetCurve.Of(state);
         List<LevelCurve> curves = [.. Enum.GetValues<CurveStand>().Select(stand => LevelCurve.Of(state, stand)).Where(curve => curve.Points.Count > 0)];
         return new(target, curves, [.. curves.Select(curve => CurveComparison.Of(curve, target))]);
     }

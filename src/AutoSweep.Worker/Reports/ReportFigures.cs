@@ -10,6 +10,9 @@ public static class ReportFigures
     /// <summary>What stands where nothing was measured.</summary>
     public const string None = "–";
 
+    // 20 log10 e: a small share of a level in decibels.
+    private const double DecibelsOfShare = 8.685889638;
+
     /// <summary>The minus sign, as wide as a plus (U+2212).</summary>
     public const string Minus = "\u2212";
 
@@ -22,6 +25,12 @@ public static class ReportFigures
     /// <summary>A level in millivolts: <c>5.37 ± 0.16</c>.</summary>
     public static string Millivolts(ReportLevel? level) => level is null ? None
         : new UncertainFigure(level.Millivolts, level.RelativeUncertainty * level.Millivolts) { MostDecimals = 3 }.ToString();
+
+    /// <summary>A level in millivolts whose uncertainty is given in decibels, without it: <c>5.37</c>.</summary>
+    /// <param name="millivolts">The level in millivolts.</param>
+    /// <param name="standardUncertainty">The standard uncertainty in decibels.</param>
+    public static string Millivolts(double? millivolts, double standardUncertainty) => millivolts is { } level
+        ? new UncertainFigure(level, level * standardUncertainty / DecibelsOfShare) { MostDecimals = 3 }.ValueText : None;
 
     /// <summary>A deviation in decibels with its sign: <c>+0.31</c>.</summary>
     public static string Decibels(ReportLevel? level) => level is { Decibels: { } off } ? Decibels(off, level.ExpandedUncertaintyDecibels / UncertainFigure.CoverageFactor) : None;

@@ -1,4 +1,5 @@
 using AutoSweep.Core.Journal;
+using AutoSweep.Core.Magnets;
 using AutoSweep.Core.Peaks;
 using AutoSweep.Core.Stock;
 using AutoSweep.Worker.Stock;
@@ -10,7 +11,7 @@ public static class ReportGaps
 {
     /// <summary>A sentence for each gap; none where the job is whole.</summary>
     public static IReadOnlyList<string> Of(JobState state, StockState? stock) =>
-        [.. Stages(state), .. Sweeps(state), .. Parts(state), .. Checks(state), .. OldOnes(state, stock)];
+        [.. Stages(state), .. Sweeps(state), .. Parts(state), .. Checks(state), .. Magnets(state), .. OldOnes(state, stock)];
 
     private static IEnumerable<string> Stages(JobState state)
     {
@@ -19,7 +20,7 @@ public static class ReportGaps
             var missing = state.Missing(stage).ToList();
             if (!state.Planned.ContainsKey(stage))
                 yield return $"{StageWords.Of(stage)}: not begun.";
-            else if (missing.Count > 0 && stage != JobStage.Level)
+            else if (missing.Count > 0)
                 yield return $"{StageWords.Of(stage)}: nothing recorded for {Outputs(missing)}.";
         }
     }
@@ -36,9 +37,9 @@ public static class ReportGaps
         List<int> open = [.. state.Swept.Keys.Where(output => !state.Fitted.ContainsKey(output))];
         if (open.Count > 0)
             yield return $"No new capacitor fitted at {Outputs(open)}.";
-        List<int> unchecked_ = [.. state.Fitted.Keys.Where(output => !state.Checked.ContainsKey(output))];
-        if (unchecked_.Count > 0 && state.Planned.ContainsKey(JobStage.Check))
-            yield return $"Not read again with new capacitors: {Outputs(unchecked_)}.";
+        List<int> unread = [.. state.Fitted.Keys.Where(output => !state.Checked.ContainsKey(output))];
+        if (unread.Count > 0 && state.Planned.ContainsKey(JobStage.Check))
+            yield return $"Not read again with new capacitors: {Outputs(unread)}.";
     }
 
     private static IEnumerable<string> Checks(JobState state)
@@ -46,6 +47,13 @@ public static class ReportGaps
         List<int> odd = [.. state.Checked.Values.Where(one => !one.IsExplained).Select(one => one.Output)];
         if (odd.Count > 0)
             yield return $"A difference between predicted and measured level that noise does not explain stays open at {Outputs(odd)}.";
+    }
+
+    private static IEnumerable<string> Magnets(JobState state)
+    {
+        List<int> off = [.. state.Levelled.Values.Where(one => one.Ending != GuidanceEnding.InBand).Select(one => one.Output)];
+        if (off.Count > 0)
+            yield return $"Levelling at the magnet ended outside the target's band at {Outputs(off)}.";
     }
 
     private static IEnumerable<string> OldOnes(JobState state, StockState? stock)

@@ -51,6 +51,9 @@ public sealed record ReportOutput
     /// <summary>The level with it against the prediction.</summary>
     public ReportCheck? Check { get; init; }
 
+    /// <summary>What was done at its magnet.</summary>
+    public ReportMagnet? Magnet { get; init; }
+
     /// <summary>What is known of an output.</summary>
     public static ReportOutput Of(GeneratorOutput output, JobState state, ReportCurves curves, JournalPlaces places, StockState? stock)
     {
@@ -73,6 +76,7 @@ public sealed record ReportOutput
             Peak = swept is null ? null : ReportPeak.Of(state, swept, places),
             Fitted = fitted is null ? null : ReportFitted.Of(fitted, places),
             Check = seen is null ? null : ReportCheck.Of(seen, places),
+            Magnet = state.Levelled.GetValueOrDefault(number) is { } levelled ? ReportMagnet.Of(levelled, places) : null,
         };
     }
 }
