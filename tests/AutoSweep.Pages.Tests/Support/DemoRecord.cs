@@ -1,0 +1,60 @@
+using AutoSweep.Bench.Tests.Support;
+using AutoSweep.Worker.Job;
+using Microsoft.Playwright;
+
+namespace AutoSweep.Pages.Tests.Support;
+
+/// <summary>The demo's job and its record, made once, and a browser to look at it.</summary>
+public sealed class DemoRecord : IAsyncLifetime
+{
+    // Nothing but the page: no sandbox because tests run as root in CI, no service of the browser's own that would reach for a network.
+    private static readonly string[] Flags =
+        ["--no-sandbox", "--disable-gpu", "--disable-background-networking", "--disable-quic", "--no-first-run", "--disable-component-update", "--disable-sync"];
+
+    private readonly string _folder = Directory.CreateTempSubdirectory("autosweep-").FullName;
+    private IPlaywright? _playwright;
+    private IBrowser? _browser;
+
+    /// <summary>The job's folder.</summary>
+    public string Folder => Path.Combine(_folder, "demo");
+
+    /// <summary>What the job's journal folds to.</summary>
+    public JobReading Job => JobReading.Read(Folder);
+
+    public async Task InitializeAsync()
+    {
+        if (Tools.Missing is not null)
+            return;
+        await RunAsync("demo", "--job", Folder);
+        File.WriteAllText(Path.Combine(_folder, "shop.json"), """{ "name": "Cinder Lane Organ Bench", "invented": true, "address": ["7 Cinder Lane"], "technician": "A. Nobody" }""");
+        await RunAsync("report", "--job", Folder, "--shop", Path.Combine(_folder, "shop.json"));
+        _playwright = await Playwright.CreateAsync();
+        _browser = await _playwright.Chromium.LaunchAsync(new() { ExecutablePath = Tools.Chromium, Args = Flags });
+    }
+
+    /// <summary>Opens one of the record's files in a browser that has no network, and keeps what it asks for.</summary>
+    /// <param name="file">The file's name in the job folder.</param>
+    /// <param name="asked">Gets the address of every request.</param>
+    public async Task<IPage> OpenAsync(string file, ICollection<string>? asked = null)
+    {
+        var context = await _browser!.NewContextAsync(new() { Offline = true });
+        var page = await context.NewPageAsync();
+        page.Request += (_, request) => asked?.Add(request.Url);
+        await page.GotoAsync(new Uri(Path.Combine(Folder, file)).AbsoluteUri);
+        return page;
+    }
+
+    public async Task DisposeAsync()
+    {
+        if (_browser is not null)
+            await _browser.DisposeAsync();
+        _playwright?.Dispose();
+        Directory.Delete(_folder, recursive: true);
+    }
+
+    private static async Task RunAsync(params string[] arguments)
+    {
+        var run = await Run.WorkerAsync(arguments);
+        Assert.True(run.ExitCode == 0, run.Output + run.Errors);
+    }
+}
