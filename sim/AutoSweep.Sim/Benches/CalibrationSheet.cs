@@ -8,4 +8,12 @@ internal sealed record CalibrationSheet
     public required double StrayPicofarads { get; init; }
 
     public required IReadOnlyList<double> RelaysPicofarads { get; init; }
+
+    public DateOnly? Date { get; init; }
+
+    public string? Meter { get; init; }
+
+    public double? StrayStandardUncertaintyPicofarads { get; init; }
+
+    public IReadOnlyList<double>? RelayStandardUncertaintiesPicofarads { get; init; }
 }

@@ -42,7 +42,15 @@ internal static class FixtureParts
         FixtureSerial = fixture.Serial,
         StrayPicofarads = Measured(fixture.StrayPicofarads, random),
         RelaysPicofarads = [.. fixture.Relays.Select(relay => Measured(relay.Picofarads, random))],
+        Date = new(2026, 1, 15),
+        Meter = "an invented capacitance meter, at 1 kHz",
+        StrayStandardUncertaintyPicofarads = Uncertainty(fixture.StrayPicofarads),
+        RelayStandardUncertaintiesPicofarads = [.. fixture.Relays.Select(relay => Uncertainty(relay.NominalPicofarads))],
     };
+
+    // The meter's part of the value and a rectangular tenth of a picofarad (JCGM 100:2008, 4.3.7: a / sqrt 3 with a = 0.05).
+    private static double Uncertainty(double picofarads) =>
+        Math.Round(Math.Sqrt(Math.Pow(CalibrationSdPercent / 100 * picofarads, 2) + (0.05 * 0.05 / 3)), 2);
 
     // Besides its part of the value the meter rounds to a tenth of a picofarad.
     private static double Measured(double picofarads, Random random) =>

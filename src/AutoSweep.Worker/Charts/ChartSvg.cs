@@ -20,6 +20,7 @@ public static class ChartSvg
     /// <param name="height">Its height in pixels.</param>
     public static string Text(Plot plot, string id, string title, int width, int height)
     {
+        ChartFont.Use(plot);
         var root = XDocument.Parse(plot.GetSvgXml(width, height)).Root!;
         root.SetAttributeValue("viewBox", string.Create(CultureInfo.InvariantCulture, $"0 0 {width} {height}"));
         root.SetAttributeValue("width", "100%");

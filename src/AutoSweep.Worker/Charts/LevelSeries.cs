@@ -26,7 +26,8 @@ internal static class LevelSeries
         plot.Axes.SetLimitsX(outputs.DefaultIfEmpty(1).Min() - 1, outputs.DefaultIfEmpty(10).Max() + 1);
         var legend = plot.ShowLegend(Edge.Top);
         legend.Legend.Orientation = Orientation.Horizontal;
-        (legend.Legend.Padding, legend.Legend.Margin) = (new(0), new(0));
+        (legend.Legend.Padding, legend.Legend.Margin, legend.Legend.TightHorizontalWrapping) = (new(0), new(0), true);
+        legend.Padding = new(0);
         (legend.Legend.OutlineWidth, legend.Legend.ShadowColor, legend.Legend.FontSize) = (0, Colors.Transparent, 11);
     }
 }
