@@ -27,7 +27,7 @@ internal static class LevelSeries
         var legend = plot.ShowLegend(Edge.Top);
         legend.Legend.Orientation = Orientation.Horizontal;
         (legend.Legend.Padding, legend.Legend.Margin, legend.Legend.TightHorizontalWrapping) = (new(0), new(0), true);
-        legend.Padding = new(0);
+        legend.Padding = new(6);
         (legend.Legend.OutlineWidth, legend.Legend.ShadowColor, legend.Legend.FontSize) = (0, Colors.Transparent, 11);
     }
 }

@@ -33,6 +33,16 @@ public sealed class ShopSettingsTests : IDisposable
         Assert.Contains(field, fault.Message, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void The_shipped_schema_is_the_one_that_the_reader_makes_from_its_record()
+    {
+        var file = Path.Combine(AppContext.BaseDirectory, "..", "..", "..", "..", "src", "AutoSweep.Worker", "Reports", "shop.schema.json");
+        if (Environment.GetEnvironmentVariable("AUTOSWEEP_ACCEPT") == "1")
+            File.WriteAllText(file, ShopSettings.SchemaText);
+
+        Assert.Equal(ShopSettings.SchemaText, File.Exists(file) ? File.ReadAllText(file).ReplaceLineEndings("\n") : "");
+    }
+
     public void Dispose() => _folder.Dispose();
 
     private ShopSettings Read(string text)
