@@ -79,7 +79,8 @@ public sealed class ReportPrintTests(DemoRecord record)
         var printed = await PrintedPages.OfAsync(await record.OpenAsync(Customer), Paper.Named(paper), record.Folder);
 
         var sheets = printed.Pages.SkipWhile(sheet => !sheet.Text.Contains("Every output", StringComparison.Ordinal))
-            .TakeWhile(sheet => sheet.Text.Contains(" ± ", StringComparison.Ordinal) && !sheet.Text.StartsWith("What the figures", StringComparison.Ordinal)).ToList();
+            .TakeWhile(sheet => sheet.Text.Contains(" ± ", StringComparison.Ordinal)
+                && !sheet.Text.StartsWith("What the figures", StringComparison.Ordinal)).ToList();
         Assert.True(sheets.Count > 1);
         Assert.All(sheets, sheet => Assert.Contains("new capacitor", sheet.Text, StringComparison.Ordinal));
     }

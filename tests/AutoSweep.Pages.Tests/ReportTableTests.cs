@@ -11,7 +11,8 @@ public sealed class ReportTableTests(DemoRecord record)
     private const string Cells =
         """
         section => JSON.stringify(Object.fromEntries([...document.querySelectorAll('#' + section + ' tr[data-output]')].map(row =>
-            [row.dataset.output, Object.fromEntries([...row.querySelectorAll('td[data-figure]')].map(cell => [cell.dataset.figure, cell.textContent.trim()]))])))
+            [row.dataset.output,
+            Object.fromEntries([...row.querySelectorAll('td[data-figure]')].map(cell => [cell.dataset.figure, cell.textContent.trim()]))])))
         """;
 
     [BrowserFact]

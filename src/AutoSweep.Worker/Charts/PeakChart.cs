@@ -36,7 +36,8 @@ public static class PeakChart
         }
 
         plot.Axes.Margins(0.05, 0.1);
-        return ChartSvg.Text(plot, id, FormattableString.Invariant($"Output {swept.Output}: level over capacitance, readings and fitted curve"), width, height);
+        var title = FormattableString.Invariant($"Output {swept.Output}: level over capacitance, readings and fitted curve");
+        return ChartSvg.Text(plot, id, title, width, height);
     }
 
     /// <summary>The fitted curve; none where no law of three unknowns holds: the journal does not keep a trap's place.</summary>

@@ -25,7 +25,11 @@ public static class ReportCommand
             Description = "The stock from which the parts came: a folder, or a ledger in it (.jsonl). Left out: the one that the match used.",
             HelpName = "DIR",
         };
-        var customer = new Option<string?>("--customer") { Description = "For whom the work was done. Left out: a line to fill in by hand.", HelpName = "NAME" };
+        var customer = new Option<string?>("--customer")
+        {
+            Description = "For whom the work was done. Left out: a line to fill in by hand.",
+            HelpName = "NAME",
+        };
         var instrument = new Option<string?>("--instrument")
         {
             Description = "The instrument that the generator belongs to, with its serial number. Left out: a line to fill in by hand.",
@@ -75,5 +79,9 @@ public static class ReportCommand
             ? new(path, TimeProvider.System) : null;
 
     private static IEnumerable<string> Ledgers(JobReading job) =>
-        [Path.Combine(job.Folder, DataFolder.LedgerName), .. job.State.Matched is { } matched ? [matched.Ledger] : Array.Empty<string>(), DataFolder.LedgerAt(null)];
+    [
+        Path.Combine(job.Folder, DataFolder.LedgerName),
+        .. job.State.Matched is { } matched ? [matched.Ledger] : Array.Empty<string>(),
+        DataFolder.LedgerAt(null),
+    ];
 }

@@ -33,7 +33,8 @@ public static class ReportFigures
         ? new UncertainFigure(level, level * standardUncertainty / DecibelsOfShare) { MostDecimals = 3 }.ValueText : None;
 
     /// <summary>A deviation in decibels with its sign: <c>+0.31</c>.</summary>
-    public static string Decibels(ReportLevel? level) => level is { Decibels: { } off } ? Decibels(off, level.ExpandedUncertaintyDecibels / UncertainFigure.CoverageFactor) : None;
+    public static string Decibels(ReportLevel? level) =>
+        level is { Decibels: { } off } ? Decibels(off, level.ExpandedUncertaintyDecibels / UncertainFigure.CoverageFactor) : None;
 
     /// <summary>A difference in decibels with its sign.</summary>
     /// <param name="decibels">The value in decibels.</param>
@@ -60,7 +61,8 @@ public static class ReportFigures
     public static string Day(DateOnly? day) => day?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) ?? "not stated";
 
     /// <summary>A day and minute with its offset from UTC.</summary>
-    public static string Minute(DateTimeOffset at) => at.ToString("yyyy-MM-dd HH:mm K", CultureInfo.InvariantCulture).Replace("+00:00", "UTC", StringComparison.Ordinal);
+    public static string Minute(DateTimeOffset at) =>
+        at.ToString("yyyy-MM-dd HH:mm K", CultureInfo.InvariantCulture).Replace("+00:00", "UTC", StringComparison.Ordinal);
 
     /// <summary>Journal entries: <c>12 · 601</c>.</summary>
     public static string Entries(params long?[] entries) => string.Join(" · ", entries.OfType<long>().Distinct().Order());

@@ -16,6 +16,9 @@ public sealed record ReportPeak
     /// <summary>The peak at the tone at which it was measured, in picofarads.</summary>
     public required long? PeakPicofarads { get; init; }
 
+    /// <summary>The standard uncertainty of that in picofarads.</summary>
+    public required double? PeakStandardUncertaintyPicofarads { get; init; }
+
     /// <summary>The half-power half-width in picofarads.</summary>
     public required double? HalfWidthPicofarads { get; init; }
 
@@ -47,6 +50,7 @@ public sealed record ReportPeak
             // The uncertainty moves with the peak.
             StandardUncertaintyPicofarads = wanted is { } there && swept.PeakPicofarads is { } peak ? swept.PeakSdPicofarads * there / peak : null,
             PeakPicofarads = swept.PeakPicofarads,
+            PeakStandardUncertaintyPicofarads = swept.PeakSdPicofarads,
             HalfWidthPicofarads = swept.HalfWidthPicofarads,
             Q = swept.Q,
             PeakMillivolts = swept.PeakMillivolts,

@@ -20,11 +20,13 @@ public static class ReportSummary
         if (swept > 0)
             yield return $"For {swept} of {report.Generator.FilteredOutputs} filtered outputs the capacitance was found at which the output is loudest.";
         if (fitted.Count > 0)
-            yield return FormattableString.Invariant($"{fitted.Count} filters have new capacitors, {fitted.Sum(one => one.Fitted!.Parts.Count)} measured parts in all; ")
-                + FormattableString.Invariant($"by the sweeps and the parts' measured values each loses at most {fitted.Max(one => one.Fitted!.LossDecibels):0.000} dB against its peak.");
+            yield return FormattableString.Invariant($"{fitted.Count} filters have new capacitors, {fitted.Sum(one => one.Fitted!.Parts.Count)} measured ")
+                + "parts in all; by the sweeps and the parts' measured values each loses at most "
+                + FormattableString.Invariant($"{fitted.Max(one => one.Fitted!.LossDecibels):0.000} dB against its peak.");
         var seen = report.Outputs.Select(one => one.Check).OfType<ReportCheck>().ToList();
         if (seen.Count > 0)
-            yield return FormattableString.Invariant($"{seen.Count(one => one.IsExplained)} of {seen.Count} levels read with the new capacitors agree with what the sweep predicted.");
+            yield return FormattableString.Invariant($"{seen.Count(one => one.IsExplained)} of {seen.Count} levels read with the new capacitors agree with ")
+                + "what the sweep predicted.";
     }
 
     private static IEnumerable<string> Evenness(JobReport report)
@@ -33,12 +35,15 @@ public static class ReportSummary
             yield break;
         var (first, last) = (report.Curves[0], report.Curves[^1]);
         if (first != last && first.LumpinessDecibels is { } before && last.LumpinessDecibels is { } after)
-            yield return FormattableString.Invariant($"The step in level from one output to the next was {before:0.0} dB {StageWords.Of(first.Stand)} and is {after:0.0} dB {StageWords.Of(last.Stand)}.");
+            yield return FormattableString.Invariant($"The step in level from one output to the next was {before:0.0} dB {StageWords.Of(first.Stand)} ")
+                + FormattableString.Invariant($"and is {after:0.0} dB {StageWords.Of(last.Stand)}.");
         if (last.GainDecibels is not null)
-            yield return $"{Capital(StageWords.Of(last.Stand))}, {(last.Outside.Count == 0 ? "no output is" : OutputCount(last.Outside.Count))} outside the target's tolerance by more than the readings' uncertainty.";
+            yield return $"{Capital(StageWords.Of(last.Stand))}, {OutputCount(last.Outside.Count)} outside the target's tolerance by more than the readings' "
+                + "uncertainty.";
     }
 
-    private static string OutputCount(int count) => count == 1 ? "one output is" : FormattableString.Invariant($"{count} outputs are");
+    private static string OutputCount(int count) =>
+        count == 0 ? "no output is" : count == 1 ? "one output is" : FormattableString.Invariant($"{count} outputs are");
 
     private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 }

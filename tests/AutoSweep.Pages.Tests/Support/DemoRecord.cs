@@ -9,7 +9,10 @@ public sealed class DemoRecord : IAsyncLifetime
 {
     // Nothing but the page: no sandbox because tests run as root in CI, no service of the browser's own that would reach for a network.
     private static readonly string[] Flags =
-        ["--no-sandbox", "--disable-gpu", "--disable-background-networking", "--disable-quic", "--no-first-run", "--disable-component-update", "--disable-sync"];
+    [
+        "--no-sandbox", "--disable-gpu", "--disable-background-networking", "--disable-quic", "--no-first-run", "--disable-component-update",
+        "--disable-sync",
+    ];
 
     private readonly string _folder = Directory.CreateTempSubdirectory("autosweep-").FullName;
     private IPlaywright? _playwright;

@@ -106,7 +106,17 @@ public sealed class JobReportTests : IDisposable
         Assert.Contains("Levelling at the magnets: not begun.", gaps);
         Assert.Contains("Survey as left: nothing recorded for output 14.", gaps);
         Assert.Contains(gaps, gap => gap.Contains("noise does not explain stays open at output 10.", StringComparison.Ordinal));
+        Assert.Contains("Levelling at the magnet ended outside the target's band at output 2.", gaps);
         Assert.Contains(gaps, gap => gap.StartsWith("The old capacitor is not logged for output", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task What_was_done_at_a_magnet_stands_with_its_output()
+    {
+        var rows = PrintedTable.Read(await Html(ReportLength.Shop), "levels");
+
+        Assert.Equal("2 moves; no nearer, for contact", rows[2]["magnet"]);
+        Assert.Equal("", rows[3]["magnet"]);
     }
 
     [Fact]
@@ -116,7 +126,8 @@ public sealed class JobReportTests : IDisposable
 
         var instruments = JobReport.Of(_job.Source with { Shop = shop }).Instruments;
 
-        Assert.Contains(instruments, one => one.Identity == "Maker,Meter,SN-17,1.0" && one.Calibrated == new DateOnly(2026, 2, 3) && one.CalibratedBy == "certificate 9");
+        Assert.Contains(instruments, one =>
+            one.Identity == "Maker,Meter,SN-17,1.0" && one.Calibrated == new DateOnly(2026, 2, 3) && one.CalibratedBy == "certificate 9");
         Assert.Contains(instruments, one => one.Identity == "BOX-3" && one.Calibrated == new DateOnly(2026, 1, 15) && one.CalibratedBy == "LCR meter SN-4");
         Assert.Contains(instruments, one => one.Role == "capacitance meter" && one.Identity == "Maker,Lcr,SN-4,1.0");
     }

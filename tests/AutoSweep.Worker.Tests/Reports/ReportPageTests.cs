@@ -58,7 +58,9 @@ public sealed class ReportPageTests
     {
         using var job = new RecappedJob();
 
-        Assert.Contains("<span class=\"soft\">Shop</span> <span class=\"fill\"></span>", await Html(job.Source, ReportLength.Customer), StringComparison.Ordinal);
+        var html = await Html(job.Source, ReportLength.Customer);
+
+        Assert.Contains("<span class=\"soft\">Shop</span> <span class=\"fill\"></span>", html, StringComparison.Ordinal);
     }
 
     [Fact]

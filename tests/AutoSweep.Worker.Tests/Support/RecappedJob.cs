@@ -1,4 +1,5 @@
 using AutoSweep.Core.Journal;
+using AutoSweep.Core.Magnets;
 using AutoSweep.Core.Stock;
 using AutoSweep.Worker.Job;
 using AutoSweep.Worker.Reports;
@@ -47,21 +48,31 @@ internal sealed class RecappedJob : IDisposable
         {
             job.Append(new OutputRecognised(JobStage.Sweep, output, 740.123456, RecognisedBy.Tone));
             foreach (var (picofarads, share) in new[] { (96_900L, 0.707), (104_500L, 1.0), (112_300L, 0.707) })
-                job.Append(new LevelRead { Stage = JobStage.Sweep, Output = output, Picofarads = picofarads, Millivolts = 5.372 * share, RelativeNoise = 0.002, Samples = 3, Settled = true, Seconds = 2 });
+                job.Append(Read(output, picofarads, 5.372 * share));
             job.Append(Some.Swept(output) with { PeakPicofarads = 104_567 + (37 * output), PeakMillivolts = 5.372 + (0.01 * output) });
         }
 
         foreach (var output in filtered)
         {
-            job.Append(new OutputFitted { Output = output, Parts = ["P00001", $"P1{output:0000}"], MeasuredPicofarads = 104_600 + (37 * output), StandardUncertaintyPicofarads = 52.4,
-                WantedPicofarads = 104_567, LossDecibels = 0.00123 + (0.0001 * output), Meter = "Maker,Lcr,SN-4,1.0", LedgerSequence = 3 });
+            job.Append(new OutputFitted { Output = output, Parts = ["P00001", $"P1{output:0000}"],
+                MeasuredPicofarads = 104_600 + (37 * output), StandardUncertaintyPicofarads = 52.4, WantedPicofarads = 104_567, LossDecibels = 0.00123 + (0.0001 * output), Meter = "Maker,Lcr,SN-4,1.0", LedgerSequence = 3 });
         }
 
         job.Append(new StageStarted(JobStage.Check, filtered));
         foreach (var output in filtered)
-            job.Append(new OutputChecked { Output = output, Millivolts = 5.31 + (0.013 * output), PredictedMillivolts = 5.37 + (0.01 * output), StandardUncertaintyDecibels = 0.09, IsExplained = output != 10 });
+        {
+            job.Append(new OutputChecked { Output = output, Millivolts = 5.31 + (0.013 * output), PredictedMillivolts = 5.37 + (0.01 * output),
+                StandardUncertaintyDecibels = 0.09, IsExplained = output != 10 });
+        }
+
+        job.Append(new OutputLevelled { Output = 2, Ending = GuidanceEnding.NearContact, Moves = 2, TargetMillivolts = 5 });
         job.Append(new StageStarted(JobStage.AsLeft, all));
         foreach (var output in all.SkipLast(1))
             job.Append(Some.Surveyed(output) with { Stage = JobStage.AsLeft, Millivolts = 5.02 - (0.0173 * output), RelativeUncertainty = 0.0061 });
     }
+
+    private static LevelRead Read(int output, long picofarads, double millivolts) => new()
+    {
+        Stage = JobStage.Sweep, Output = output, Picofarads = picofarads, Millivolts = millivolts, RelativeNoise = 0.002, Samples = 3, Settled = true, Seconds = 2,
+    };
 }
