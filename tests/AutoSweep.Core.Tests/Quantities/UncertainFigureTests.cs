@@ -4,11 +4,11 @@ namespace AutoSweep.Core.Tests.Quantities;
 
 public sealed class UncertainFigureTests
 {
-    // JCGM 100:2008 (GUM). 7.2.6: y = 10.057 62 ohm with u = 27 mohm is to be rounded to 10.058 ohm, 28.05 kHz with a whole kHz to 28 kHz.
-    // 7.2.4: m = (100.021 47 +- 0.000 79) g with U = 2.26 * 0.35 mg; here k = 2 gives 0.000 70.
+    // JCGM 100:2008 (GUM), from memory. 7.2.6: y = 10.057 62 ohm with u = 27 mohm is to be rounded to 10.058 ohm, and an uncertainty of 28.05 kHz down to
+    // 28 kHz (here U = 2 * 14.025 kHz of an invented 1234.5 kHz). 7.2.2: m = 100.021 47 g with u = 0.35 mg; k = 2 makes it 0.000 70 g.
     [Theory]
     [InlineData(10.05762, 0.027, "10.058 ± 0.054")]
-    [InlineData(28.05, 5, "28 ± 10")]
+    [InlineData(1234.5, 14.025, "1235 ± 28")]
     [InlineData(100.02147, 0.00035, "100.02147 ± 0.00070")]
     public void The_guides_own_examples_come_out_as_it_rounds_them(double value, double standardUncertainty, string printed) =>
         Assert.Equal(printed, new UncertainFigure(value, standardUncertainty).ToString());
