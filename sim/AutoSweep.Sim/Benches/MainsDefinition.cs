@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+
 namespace AutoSweep.Sim.Benches;
 
 /// <summary>The mains that the generator's motor follows.</summary>
@@ -11,4 +13,8 @@ internal sealed record MainsDefinition
 
     /// <summary>The time in which a deviation falls to 1/e.</summary>
     public required double WanderSeconds { get; init; }
+
+    /// <summary>By how much the motor drags behind the mains, in per cent; a sound synchronous motor does not.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)]
+    public double SlipPercent { get; init; }
 }

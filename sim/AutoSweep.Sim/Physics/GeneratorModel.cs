@@ -49,7 +49,8 @@ internal sealed class GeneratorModel
 
     public OutputNetwork Network(int number) => networks[number];
 
-    public double ToneHertz(int number, double mainsHertz) => profile.ToneOf(wheels[number], new Frequency(mainsHertz)).Hertz;
+    public double ToneHertz(int number, double mainsHertz) =>
+        profile.ToneOf(wheels[number], new Frequency(mainsHertz * MotorInStep)).Hertz;
 
     /// <summary>What a terminal gives into the front end, before its gain.</summary>
     /// <param name="terminal">The terminal that is clipped.</param>
@@ -77,11 +78,13 @@ internal sealed class GeneratorModel
         };
     }
 
+    private double MotorInStep => 1 - (bench.Mains.SlipPercent / 100);
+
     private bool Has(int number, FaultKind kind) => faults[number].Any(fault => fault.Kind == kind);
 
     // Induction: the emf is in proportion to the wheel's speed.
     private double EmfVolts(OutputDefinition output, Conditions now) =>
-        output.Source.EmfMillivolts * 1e-3 * now.RelativeSpeed(profile.MainsHertz) * now.WarmUp;
+        output.Source.EmfMillivolts * 1e-3 * MotorInStep * now.RelativeSpeed(profile.MainsHertz) * now.WarmUp;
 
     private double Crosstalk(OutputDefinition output, double farads, double lossTangent, Conditions now) =>
         output.Crosstalk is not { } leak

@@ -22,6 +22,7 @@ internal sealed class SimulatedBench
     private Connection connection = Connection.Open;
     private TimeSpan at;
     private TimeSpan disturbedAt;
+    private (TimeSpan At, InputSignal Signal)? known;
 
     public SimulatedBench(BenchDefinition bench, GeneratorProfile profile, SimulatedClock clock)
     {
@@ -69,6 +70,7 @@ internal sealed class SimulatedBench
         {
             AdvanceTo(Clock.Now);
             soldered[output] = FittedCapacitor.Parallel(parts);
+            known = null;
         }
     }
 
@@ -97,6 +99,7 @@ internal sealed class SimulatedBench
         lock (gate)
         {
             AdvanceTo(Clock.Now);
+            known = null;
             return work(Relays, at);
         }
     }
@@ -135,6 +138,7 @@ internal sealed class SimulatedBench
     private void Connect(Connection to)
     {
         connection = to;
+        known = null;
         disturbedAt = at;
         detector.Kick(bench.FrontEnd.ContactMillivolts * 1e-3 * bench.FrontEnd.Gain);
     }
@@ -145,6 +149,7 @@ internal sealed class SimulatedBench
         {
             Follow(change);
             Relays.Take(change);
+            known = null;
             if (connection.Fixture) disturbedAt = at;
         }
 
@@ -158,7 +163,14 @@ internal sealed class SimulatedBench
         detector.Follow(Signal(time).Volts, time);
     }
 
+    // The networks are solved once for a time, however often it is asked about.
     private InputSignal Signal(TimeSpan time)
+    {
+        if (known?.At != time) known = (time, Solve(time));
+        return known.Value.Signal;
+    }
+
+    private InputSignal Solve(TimeSpan time)
     {
         var hertz = mains.HertzAt(time);
         var signal = connection.Output is { } output ? Clipped(output, new(hertz, WarmUp(time))) : OpenClip(hertz);

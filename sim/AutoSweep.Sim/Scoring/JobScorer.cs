@@ -11,6 +11,8 @@ internal sealed class JobScorer(BenchDefinition bench, GeneratorProfile profile)
     /// <summary>The largest error that is good, in half-power half-widths: it costs a hundredth of a decibel.</summary>
     public const double Limit = 0.05;
 
+    // What a survey alone can flag; the rest is the diagnosis's matter.
+    private static readonly FaultKind[] SurveyKinds = [FaultKind.Dead, FaultKind.HumOnly, FaultKind.Swapped, FaultKind.Unsteady];
     private static readonly string[] SwappedWords = ["swapped", "wrongtone"];
 
     public JobScore Score(IReadOnlyList<SweepRow> sweeps, IReadOnlyList<SurveyRow>? survey)
@@ -48,7 +50,7 @@ internal sealed class JobScorer(BenchDefinition bench, GeneratorProfile profile)
 
     private IEnumerable<FlagScore> Flags(IReadOnlyList<SurveyRow> survey)
     {
-        var planted = bench.Truth.Faults.SelectMany(Terminals).ToDictionary(pair => pair.Output, pair => pair.Kind);
+        var planted = bench.Truth.Faults.Where(fault => SurveyKinds.Contains(fault.Kind)).SelectMany(Terminals).ToDictionary(pair => pair.Output, pair => pair.Kind);
         foreach (var output in bench.Outputs.Select(output => output.Number))
         {
             var flags = string.Join(' ', survey.Where(row => row.Output == output).Select(row => row.Flags).Where(text => text.Length > 0));

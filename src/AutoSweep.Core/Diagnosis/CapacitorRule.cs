@@ -23,7 +23,8 @@ internal sealed class CapacitorRule : IFaultRule
         var sd = DecibelsOfShare * Math.Sqrt(Square(one.AsFoundNoise) + Square(one.PeakNoise) + Square(options.SlowChange));
         if (lost <= options.CoverageFactor * sd)
             return null;
-        var effect = new CapacitorEffect(one.Swept.PeakPicofarads!.Value, one.Swept.Q!.Value, one.Swept.Law);
+        // What is off only because the speed is must not be blamed on the capacitor: it is judged at nominal speed.
+        var effect = new CapacitorEffect(one.NominalPeakPicofarads, one.Swept.Q!.Value, one.Swept.Law);
         var fault = one.OldCapacitor is null ? ByLevel(one, effect, lost, sd, options) : ByMeasurement(one, effect, sd, options);
         return fault is null ? null : new()
         {
@@ -33,7 +34,7 @@ internal sealed class CapacitorRule : IFaultRule
             SizeUncertainty = sd,
             Unit = "dB",
             Evidence = FormattableString.Invariant($"As found {one.ToneMillivolts:0.000} mV, where the filter gives {one.Swept.PeakMillivolts:0.000} mV at its ")
-                + FormattableString.Invariant($"peak ({effect.PeakPicofarads / 1000:0.0} nF, Q {effect.Q:0.0}): {lost:0.0} dB lost. ")
+                + FormattableString.Invariant($"peak ({effect.PeakPicofarads / 1000:0.0} nF at nominal speed, Q {effect.Q:0.0}): {lost:0.0} dB lost. ")
                 + (one.OldCapacitor is null ? Guess(fault.Value, options) : Measured(one, effect)),
             Confirm = FaultWords.Confirm(fault.Value),
         };
@@ -52,7 +53,8 @@ internal sealed class CapacitorRule : IFaultRule
 
     private static GeneratorFault? ByLevel(OutputEvidence one, CapacitorEffect effect, double lost, double sd, DiagnosisOptions options)
     {
-        if (lost <= options.SoundCapacitorDecibels + (options.CoverageFactor * sd))
+        var bySpeed = effect.LossDecibels(one.Swept!.PeakPicofarads!.Value, 0);
+        if (lost <= bySpeed + options.SoundCapacitorDecibels + (options.CoverageFactor * sd))
             return null;
         var most = Math.Max(effect.LossDecibels(options.LargestDrift * effect.PeakPicofarads, 0),
             effect.LossDecibels(effect.PeakPicofarads / 2, 0));

@@ -17,18 +17,15 @@ internal sealed class CurveShape
     // drawn to the others by it.
     private const double GroupStepDecibels = 1;
 
+    // A step of more standard deviations than this has a cause of its own, such as a load, and is believed as it is.
+    private const double FarStep = 2;
+
     private const int Rounds = 12;
 
-    private CurveShape(IReadOnlyList<ShapePoint> points, double scale, double limit) => (Points, Scale, Limit) = (points, scale, limit);
+    private CurveShape(IReadOnlyList<ShapePoint> points) => Points = points;
 
     /// <summary>The outputs that could be judged.</summary>
     public IReadOnlyList<ShapePoint> Points { get; }
-
-    /// <summary>The generator's own scatter about its curve: one standard deviation in decibels.</summary>
-    public double Scale { get; }
-
-    /// <summary>How many decibels off the shape an output must be to be no member of the others.</summary>
-    public double Limit { get; }
 
     /// <summary>The shape; none with too few outputs to know the scatter.</summary>
     public static CurveShape? Of(DiagnosisCase job)
@@ -36,10 +33,9 @@ internal sealed class CurveShape
         var levels = job.Outputs.Select(one => Level(one, job)).OfType<(OutputEvidence One, double Decibels)>().ToList();
         if (levels.Count < FewestForLine)
             return null;
-        // What loads the filtered outputs lowers them all: small groups are drawn to their own side.
-        var points = levels.GroupBy(level => level.One.IsFiltered).SelectMany(side => Side([.. side])).ToList();
-        var (scale, limit) = Scatter([.. points.Select(point => point.Decibels)], job.Options.CurveFalseAlarm);
-        return new(points, scale, limit);
+        // What loads the filtered outputs lowers and scatters them all: either side has its own scatter, and draws its own small groups.
+        return new([.. levels.GroupBy(level => level.One.IsFiltered).Where(side => side.Count() >= FewestForLine)
+            .SelectMany(side => Side([.. side], Factor(job.Options.CurveFalseAlarm, levels.Count)))]);
     }
 
     private static (OutputEvidence One, double Decibels)? Level(OutputEvidence one, DiagnosisCase job)
@@ -48,32 +44,44 @@ internal sealed class CurveShape
         return millivolts > 0 ? (one, 20 * Math.Log10(millivolts / job.Target.GetValueOrDefault(one.Number, 1))) : null;
     }
 
-    private static IEnumerable<ShapePoint> Side(List<(OutputEvidence One, double Decibels)> side)
+    private static IEnumerable<ShapePoint> Side(List<(OutputEvidence One, double Decibels)> side, double factor)
     {
         var all = side.Select(level => level.Decibels).Median();
-        var rough = 1.4826 * side.Select(level => Math.Abs(level.Decibels - all)).Median();
-        return side.GroupBy(level => level.One.Output.Group).SelectMany(group => Trend([.. group], all, rough));
+        var groups = side.GroupBy(level => level.One.Output.Group).Select(group => group.ToList()).ToList();
+        var rough = 1.4826 * groups.SelectMany(FromMedian).Median();
+        var points = groups.SelectMany(group => Trend(group, all, rough)).ToList();
+        var scale = Scatter([.. points.Select(point => point.Decibels)], factor);
+        return points.Select(point => new ShapePoint(point.One, point.Decibels, scale, factor * scale));
     }
 
-    private static IEnumerable<ShapePoint> Trend(List<(OutputEvidence One, double Decibels)> group, double all, double rough)
+    private static IEnumerable<double> FromMedian(List<(OutputEvidence One, double Decibels)> group)
+    {
+        var median = group.Select(level => level.Decibels).Median();
+        return group.Select(level => Math.Abs(level.Decibels - median));
+    }
+
+    private static IEnumerable<(OutputEvidence One, double Decibels)> Trend(List<(OutputEvidence One, double Decibels)> group, double all, double rough)
     {
         var (x, y) = (group.Select(level => (double)level.One.Number).ToArray(), group.Select(level => level.Decibels).ToArray());
         var fitted = group.Count >= FewestForLine ? RobustLine.Fit(x, y) : [.. Enumerable.Repeat(Drawn(y, all, rough), y.Length)];
-        return group.Zip(fitted, (level, curve) => new ShapePoint(level.One, level.Decibels - curve));
+        return group.Zip(fitted, (level, curve) => (level.One, level.Decibels - curve));
     }
 
     // The variance of a median is π/2 of the mean's.
     private static double Drawn(double[] levels, double all, double rough)
     {
         var own = GroupStepDecibels * GroupStepDecibels;
-        var share = own / (own + (Math.PI / 2 * rough * rough / levels.Length));
-        return all + (share * (levels.Median() - all));
+        var chance = Math.PI / 2 * rough * rough / levels.Length;
+        var step = levels.Median() - all;
+        return Math.Abs(step) > FarStep * Math.Sqrt(own + chance) ? all + step : all + (own / (own + chance) * step);
     }
 
-    // Standard deviation of what is not off, found by leaving out what is, again and again; the limit by Bonferroni on the normal law.
-    private static (double Scale, double Limit) Scatter(double[] off, double falseAlarm)
+    // Bonferroni on the normal law: how many standard deviations one of so many may be off.
+    private static double Factor(double falseAlarm, int count) => Normal.InvCDF(0, 1, 1 - (falseAlarm / (2 * count)));
+
+    // Standard deviation of what is not off, found by leaving out what is, again and again.
+    private static double Scatter(double[] off, double factor)
     {
-        var factor = Normal.InvCDF(0, 1, 1 - (falseAlarm / (2 * off.Length)));
         var scale = 1.4826 * off.Select(Math.Abs).Median();
         for (var round = 0; round < Rounds; round++)
         {
@@ -81,6 +89,6 @@ internal sealed class CurveShape
             scale = Math.Sqrt(kept.Sum(one => one * one) / Math.Max(1, kept.Count - 1));
         }
 
-        return (scale, factor * scale);
+        return scale;
     }
 }

@@ -36,8 +36,8 @@ public sealed record DiagnosisOptions
     public double OpenShare { get; init; } = 0.3;
 
     /// <summary>The chance that a sound generator's level curve shows a weak or strong magnet at all.</summary>
-    /// <value>Default 0.05; divided among the outputs (Bonferroni), it gives the distance in standard deviations.</value>
-    public double CurveFalseAlarm { get; init; } = 0.05;
+    /// <value>Default 0.08, so that all rules together stay under one alarm in ten generators; divided among the outputs (Bonferroni), it gives the distance in standard deviations.</value>
+    public double CurveFalseAlarm { get; init; } = 0.08;
 
     /// <summary>The largest swing at the wheel's own rate that is usual, as a share of the level, peak.</summary>
     /// <value>Default 0.03: a wheel wobbles by a per cent or two in amplitude.</value>

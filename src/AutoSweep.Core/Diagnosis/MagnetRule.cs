@@ -4,10 +4,10 @@ namespace AutoSweep.Core.Diagnosis;
 internal sealed class MagnetRule : IFaultRule
 {
     public IEnumerable<Finding> Find(DiagnosisCase job) => CurveShape.Of(job) is { } shape
-        ? shape.Points.Where(point => Math.Abs(point.Decibels) > shape.Limit).Select(point => Find(point, shape))
+        ? shape.Points.Where(point => Math.Abs(point.Decibels) > point.Limit).Select(Find)
         : [];
 
-    private static Finding Find(ShapePoint point, CurveShape shape)
+    private static Finding Find(ShapePoint point)
     {
         var fault = point.Decibels < 0 ? GeneratorFault.WeakMagnet : GeneratorFault.StrongMagnet;
         return new()
@@ -15,11 +15,11 @@ internal sealed class MagnetRule : IFaultRule
             Fault = fault,
             Output = point.One.Number,
             Size = point.Decibels,
-            SizeUncertainty = shape.Scale,
+            SizeUncertainty = point.Scale,
             Unit = "dB",
             Evidence = FormattableString.Invariant($"{Math.Abs(point.Decibels):0.0} dB {(point.Decibels < 0 ? "under" : "over")} the curve through its group")
                 + (point.One.IsFiltered ? " with its filter at the peak" : "")
-                + FormattableString.Invariant($"; the others scatter by {shape.Scale:0.0} dB (one standard deviation), {shape.Limit:0.0} dB is the limit."),
+                + FormattableString.Invariant($"; the others scatter by {point.Scale:0.0} dB (one standard deviation), {point.Limit:0.0} dB is the limit."),
             Confirm = FaultWords.Confirm(fault),
         };
     }

@@ -32,6 +32,9 @@ internal sealed record OutputEvidence(
     /// </summary>
     public double ToneMillivolts => AsFound is null ? 0 : AsFound.Millivolts * Math.Sqrt(1 - (HumShare <= MostHumToTakeOut ? HumShare * HumShare : 0));
 
+    /// <summary>The peak at nominal speed in picofarads: it goes as the square of the tone's period.</summary>
+    public double NominalPeakPicofarads => Swept!.PeakPicofarads!.Value * Math.Pow(Swept.ToneHertz / NominalHertz, 2);
+
     /// <summary>The noise of the sweep's readings as a share of the level.</summary>
     public double PeakNoise => Readings.Count > 0 ? Readings.Average(read => read.RelativeNoise) : 0;
 

@@ -61,6 +61,8 @@ internal static partial class DriverCheck
             || !Ascends([.. level.Bandwidths.Select(bandwidth => bandwidth.FromToneHertz)]))
             yield return new(Field("level", "bandwidths"), "this list",
                 "at least one bandwidth, hertz and fromToneHertz in ascending order", "Sort the list.");
+        if (level.Burst is { } burst && string.IsNullOrWhiteSpace(burst.Source))
+            yield return new(Field(Field("level", "burst"), "source"), "an empty text", "where its figures are published", "Name the page or the measurement.");
         foreach (var (index, _) in level.Bandwidths.Index().Where(bandwidth => string.IsNullOrWhiteSpace(bandwidth.Item.Source)))
             yield return new(Field(Item(Field("level", "bandwidths"), index), "source"), "an empty text",
                 "where the settling time is published", "Name the page or the measurement.");

@@ -17,6 +17,9 @@ internal sealed class DriverCommandSender(ScpiSession session, MeterDriver drive
             await SendAsync(command, fill, cancellationToken);
     }
 
+    /// <summary>Whether the meter has refused a command.</summary>
+    public bool IsLeftOut(DriverCommand command) => _leftOut.Contains(command.Command);
+
     /// <summary>Whether the meter has refused every command that holds a placeholder, or the driver has none.</summary>
     public bool LacksAll(IEnumerable<DriverCommand> commands, string placeholder) => commands
         .Where(command => command.Command.Contains(placeholder, StringComparison.Ordinal))

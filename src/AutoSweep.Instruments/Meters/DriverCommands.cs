@@ -11,6 +11,7 @@ public static class DriverCommands
         .. Listed(Field("link", "serialSetUp"), driver.Link.SerialSetUp),
         .. Listed("setUp", driver.SetUp),
         .. Of("level", driver.Level?.SetUp, driver.Level?.Read),
+        .. Of(Field("level", "burst"), driver.Level?.Burst?.SetUp, driver.Level?.Burst?.Read),
         .. Of("frequency", driver.Frequency?.SetUp, driver.Frequency?.Read),
         .. Of("capacitance", driver.Capacitance?.SetUp, driver.Capacitance?.Read),
         .. driver.TearDown.Select((command, index) => (Item("tearDown", index), command)),

@@ -30,6 +30,11 @@ public sealed record DriverLevel
     [Description("The limits of the level's error, where they are published.")]
     public DriverLevelAccuracy? Accuracy { get; init; }
 
+    /// <summary>How it takes a series of samples, for swings of the level.</summary>
+    /// <value>Default null: it cannot.</value>
+    [Description("How it takes a series of samples, for swings of the level. Default null: it cannot.")]
+    public DriverBurst? Burst { get; init; }
+
     /// <summary>The query that takes one reading.</summary>
     [Description("The query that takes one reading.")]
     public required string Read { get; init; }

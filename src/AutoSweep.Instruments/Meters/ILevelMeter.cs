@@ -30,6 +30,10 @@ public interface ILevelMeter : IAsyncDisposable
     /// <summary>One sample of the AC level in volts rms. Does not wait for settling: the caller knows what has changed and when.</summary>
     Task<MeterReading> ReadLevelAsync(CancellationToken cancellationToken);
 
+    /// <summary>A series of level samples that the meter spaces evenly by itself, in the range in use.</summary>
+    /// <returns>None where this meter cannot; an overload or an odd answer ends in none, too.</returns>
+    Task<LevelBurst?> ReadBurstAsync(CancellationToken cancellationToken) => Task.FromResult<LevelBurst?>(null);
+
     /// <summary>One count of the frequency in hertz. Counters miscount or give 0 on a few millivolts: never trust a single count.</summary>
     Task<MeterReading> CountFrequencyAsync(CancellationToken cancellationToken);
 

@@ -76,6 +76,22 @@ public sealed class ScpiLevelMeter : ILevelMeter
     }
 
     /// <inheritdoc/>
+    /// <remarks>Detector and number of samples stay as the series has them, so the next reading sends its whole set-up again.</remarks>
+    public async Task<LevelBurst?> ReadBurstAsync(CancellationToken cancellationToken)
+    {
+        if (_level.Burst is not { } burst || burst.SetUp.Any(_meter.Sender.IsLeftOut))
+            return null;
+        await ChooseAsync(MeterFunction.Level, _level.SetUp, cancellationToken);
+        _function = MeterFunction.Unknown;
+        await _meter.Sender.SendAsync(burst.SetUp, _setting.Fill, cancellationToken);
+        if (burst.SetUp.Any(_meter.Sender.IsLeftOut))
+            return null;
+        await _meter.SettleAsync(TimeSpan.FromSeconds(burst.SettleSeconds), _time.GetTimestamp(), cancellationToken);
+        var reply = await _meter.ReadAsync(burst.Read, TimeSpan.FromSeconds(burst.Samples * burst.IntervalSeconds), cancellationToken);
+        return Series(reply, burst);
+    }
+
+    /// <inheritdoc/>
     public async Task<MeterReading> CountFrequencyAsync(CancellationToken cancellationToken)
     {
         var reading = await CountOnceAsync(cancellationToken);
@@ -133,6 +149,16 @@ public sealed class ScpiLevelMeter : ILevelMeter
             _function = MeterFunction.Unknown; // it may have been switched off in between
             throw;
         }
+    }
+
+    private LevelBurst? Series(string reply, DriverBurst burst)
+    {
+        var samples = reply.Split(',').Select(field => ScpiNumber.Read(field, _meter.Driver.Reply.Overloads)).ToList();
+        if (samples.Count == burst.Samples && samples.All(sample => sample.Kind == MeterReadingKind.Value))
+            return new([.. samples.Select(sample => sample.Value)], TimeSpan.FromSeconds(burst.IntervalSeconds),
+                TimeSpan.FromSeconds(burst.ApertureSeconds), TimeSpan.FromSeconds(burst.TimeConstantSeconds));
+        _meter.NoReading(reply);
+        return null;
     }
 
     private MeterReading Interpret(string reply)

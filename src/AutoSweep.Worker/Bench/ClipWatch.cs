@@ -24,6 +24,9 @@ public sealed class ClipWatch(
     private bool _waitForGap;
     private int _uncountable;
 
+    // What was read in silences that no habit gave to an output: perhaps the first outputs of a survey, before there is a habit.
+    private readonly List<(LevelSample Reading, ToneSight.Silence Hum)> _unclaimed = [];
+
     /// <inheritdoc/>
     public async Task<ClipVerdict> NextAsync(JobStage stage, CancellationToken cancellationToken)
     {
@@ -80,8 +83,10 @@ public sealed class ClipWatch(
     private List<SilentOutput> Silent(JobStage stage, int output, SilentSpell spell)
     {
         var passed = ClippingOrder.PassedOver(record.State, stage, output);
+        if (passed.Count == 0)
+            _unclaimed.AddRange(spell.Readings);
         return passed.Count <= spell.Readings.Count
-            ? [.. passed.Zip(spell.Readings.TakeLast(passed.Count), (number, one) => new SilentOutput(number, one.Reading, one.Hum))]
+            ? [.. passed.Zip(spell.Readings.TakeLast(passed.Count), (number, one) => new SilentOutput(number, one.Reading, one.Hum.Hum, one.Hum.HumHertz))]
             : [];
     }
 
@@ -115,12 +120,19 @@ public sealed class ClipWatch(
         if (await tones.ListenCloselyAsync(cancellationToken) is { } tone)
             return await HearAsync(stage, tone, spell, cancellationToken);
         var reading = await levels.ReadAsync(cancellationToken);
-        spell.Asked(reading, silence.Hum);
+        spell.Asked(reading, silence);
         await questions.AskAsync(stage, ClipQuestion.NoTone, ClippingOrder.Next(record.State, stage), null, cancellationToken);
+        return spell.Length > Conclusion(stage) ? new(null, Conclude(stage, spell)) : null;
+    }
+
+    // Whoever has gone on hangs the clip in the air at last: the readings of before belong to the outputs that are missing, in order.
+    private List<SilentOutput> Conclude(JobStage stage, SilentSpell spell)
+    {
         var missing = record.State.Missing(stage).ToList();
-        return spell.Length > Conclusion(stage)
-            ? new(null, [.. missing.Select(output => new SilentOutput(output, reading, silence.Hum))])
-            : null;
+        var read = _unclaimed.Concat(spell.Readings).ToList();
+        var own = read.Count >= missing.Count ? read.Take(missing.Count) : Enumerable.Repeat(read[^1], missing.Count);
+        _unclaimed.Clear();
+        return [.. missing.Zip(own, (output, one) => new SilentOutput(output, one.Reading, one.Hum.Hum, one.Hum.HumHertz))];
     }
 
     // An output that was silent in the survey gets the same patience in a sweep: an open old capacitor silences it, and the fixture does not.

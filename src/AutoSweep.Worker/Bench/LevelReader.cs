@@ -1,3 +1,4 @@
+using AutoSweep.Core.Fitting;
 using AutoSweep.Core.Quantities;
 using AutoSweep.Instruments.Meters;
 using MathNet.Numerics.Statistics;
@@ -44,6 +45,22 @@ public sealed class LevelReader(ConnectedBench bench, LevelReaderOptions options
             before = taken;
         }
     }
+
+    /// <summary>Looks for a swing of the level at a known rate, in a series that the meter spaces evenly; the detector's evening-out is taken
+    /// out.</summary>
+    /// <param name="hertz">The rate.</param>
+    /// <param name="cancellationToken">Ends the wait.</param>
+    /// <returns>None where the meter takes no series, or the series cannot tell.</returns>
+    public async Task<SwingFit?> ReadSwingAsync(double hertz, CancellationToken cancellationToken)
+    {
+        if (await bench.Meter.ReadBurstAsync(cancellationToken) is not { } burst || SwingFit.Of(burst.Volts, burst.Interval, hertz, SamplerSpread) is not { } fit)
+            return null;
+        var passed = burst.Passes(fit.Hertz);
+        return fit with { Mean = fit.Mean / bench.AmplifierGain, Depth = fit.Depth / passed, DepthUncertainty = fit.DepthUncertainty / passed };
+    }
+
+    // How far a meter's own sample clock may be off what its driver says (an estimate: trigger latencies are hardly published).
+    private const double SamplerSpread = 0.01;
 
     private async Task<double[]> SampleAsync(int wanted, TimeSpan span, CancellationToken cancellationToken)
     {

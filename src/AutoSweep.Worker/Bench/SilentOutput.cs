@@ -4,4 +4,5 @@ namespace AutoSweep.Worker.Bench;
 /// <param name="Output">Its number.</param>
 /// <param name="Reading">What the meter read meanwhile.</param>
 /// <param name="HumCounted">Whether the counter found the mains.</param>
-public sealed record SilentOutput(int Output, LevelSample Reading, bool HumCounted);
+/// <param name="HumHertz">The hum's frequency in hertz, or a multiple's, where it was counted.</param>
+public sealed record SilentOutput(int Output, LevelSample Reading, bool HumCounted, double? HumHertz = null);

@@ -4,13 +4,13 @@ namespace AutoSweep.Worker.Bench;
 /// <param name="clock">The bench's clock.</param>
 internal sealed class SilentSpell(TimeProvider clock)
 {
-    private readonly List<(LevelSample Reading, bool Hum)> _readings = [];
+    private readonly List<(LevelSample Reading, ToneSight.Silence Hum)> _readings = [];
     private long? _began;
     private long _askedAt;
     private long _huntedAt;
 
     /// <summary>The readings taken when the person was asked, oldest first; each may belong to one silent output.</summary>
-    public IReadOnlyList<(LevelSample Reading, bool Hum)> Readings => _readings;
+    public IReadOnlyList<(LevelSample Reading, ToneSight.Silence Hum)> Readings => _readings;
 
     /// <summary>How long it has been silent.</summary>
     public TimeSpan Length => _began is { } began ? clock.GetElapsedTime(began) : TimeSpan.Zero;
@@ -37,7 +37,7 @@ internal sealed class SilentSpell(TimeProvider clock)
     public void Hunted() => _huntedAt = clock.GetTimestamp();
 
     /// <summary>Notes that the person was asked, and what the meter read.</summary>
-    public void Asked(LevelSample reading, bool hum)
+    public void Asked(LevelSample reading, ToneSight.Silence hum)
     {
         _readings.Add((reading, hum));
         _askedAt = clock.GetTimestamp();

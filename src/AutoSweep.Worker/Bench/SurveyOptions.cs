@@ -8,6 +8,10 @@ public sealed record SurveyOptions
     /// evens most of it out.</value>
     public double UnsteadyShare { get; init; } = 0.025;
 
+    /// <summary>A swing at the wheel's own rate above this share of the level (peak) makes an output unsteady, too.</summary>
+    /// <value>Default 0.03: a wheel wobbles by a per cent or two in amplitude (common practice, no source).</value>
+    public double UnsteadySwing { get; init; } = 0.03;
+
     /// <summary>Samples taken of each output.</summary>
     /// <value>Default 7.</value>
     public int Samples { get; init; } = 7;

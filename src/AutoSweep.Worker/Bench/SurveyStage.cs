@@ -1,3 +1,4 @@
+using AutoSweep.Core.Fitting;
 using AutoSweep.Core.Journal;
 using AutoSweep.Core.Quantities;
 using AutoSweep.Worker.Job;
@@ -52,6 +53,7 @@ public sealed class SurveyStage(
             Millivolts = millivolts,
             NoiseMillivolts = silent.Reading.SampleSd.Millivolts,
             RelativeUncertainty = silent.Reading.RelativeUncertainty,
+            HumHertz = silent.HumHertz,
             Flags = [Finding(silent, millivolts)],
         });
     }
@@ -74,7 +76,8 @@ public sealed class SurveyStage(
         await levels.PrepareAsync(ToneWatch.LargestLevel, new(clipped.ToneHertz ?? record.Profile.ToneOf(output).Hertz), cancellationToken);
         var sample = await levels.ReadAsync(cancellationToken, options.Samples, options.Span);
         record.Append(Reading(clipped.Output, sample, clock.GetElapsedTime(began)));
-        record.Append(Surveyed(clipped, sample));
+        var swing = clipped.ToneHertz is { } tone ? await levels.ReadSwingAsync(tone / output.WheelTeeth, cancellationToken) : null;
+        record.Append(Surveyed(clipped, sample, swing));
         MarkSwap();
         await signals.DoneAsync(cancellationToken);
     }
@@ -90,14 +93,14 @@ public sealed class SurveyStage(
         Seconds = since.TotalSeconds,
     };
 
-    private OutputSurveyed Surveyed(ClippedOutput clipped, LevelSample sample)
+    private OutputSurveyed Surveyed(ClippedOutput clipped, LevelSample sample, SwingFit? swing)
     {
         List<SurveyFinding> flags = [];
         if (clipped is { By: RecognisedBy.Order, ToneHertz: not null })
             flags.Add(SurveyFinding.WrongTone);
         if (clipped.ToneHertz is null)
             flags.Add(SurveyFinding.ToneNotCounted);
-        if (sample.SampleSd.Volts > options.UnsteadyShare * sample.Mean.Volts)
+        if (sample.SampleSd.Volts > options.UnsteadyShare * sample.Mean.Volts || swing?.Depth > options.UnsteadySwing)
             flags.Add(SurveyFinding.Unsteady);
         return new()
         {
@@ -107,20 +110,34 @@ public sealed class SurveyStage(
             Millivolts = sample.Mean.Millivolts,
             NoiseMillivolts = sample.SampleSd.Millivolts,
             RelativeUncertainty = sample.RelativeUncertainty,
+            WheelSwing = swing?.Depth,
+            WheelSwingUncertainty = swing?.DepthUncertainty,
             Flags = flags,
         };
     }
 
     // ..., n-1, n+1, n in somebody's ascending order: n and n+1 sit on each other's terminals, or the hand skipped one and went back.
+    // Where no n-1 came before, because it is the beginning or n-1 is silent, a later one must have come after.
     private void MarkSwap()
     {
         var order = record.State.ClippingOrder;
-        if (order.Count < 4 || order[^1] + 1 != order[^2] || order[^3] + 2 != order[^2] || order[^4] + 1 != order[^3])
-            return;
-        foreach (var output in new[] { order[^2], order[^1] })
+        if (order.Count >= 4 && order[^1] + 1 == order[^2] && order[^3] + 2 == order[^2] && order[^4] + 1 == order[^3])
+            MarkSwap(order[^1]);
+        for (var last = Math.Max(2, order.Count - 3); last < order.Count; last++)
+        {
+            var (higher, lower) = (order[last - 2], order[last - 1]);
+            if (higher == lower + 1 && order[last] > higher && (last == 2 || order[last - 3] < lower))
+                MarkSwap(lower);
+        }
+    }
+
+    private void MarkSwap(int lower)
+    {
+        foreach (var output in new[] { lower, lower + 1 })
         {
             var surveyed = record.State.SurveyOf(Stage)[output];
-            record.Append(surveyed with { Flags = [.. surveyed.Flags, SurveyFinding.Swapped] });
+            if (!surveyed.Flags.Contains(SurveyFinding.Swapped))
+                record.Append(surveyed with { Flags = [.. surveyed.Flags, SurveyFinding.Swapped] });
         }
     }
 }

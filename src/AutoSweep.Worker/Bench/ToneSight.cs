@@ -18,7 +18,8 @@ public abstract record ToneSight
 
     /// <summary>Nothing, or the hum of the mains.</summary>
     /// <param name="Hum">Whether the counter found the mains.</param>
-    public sealed record Silence(bool Hum) : ToneSight;
+    /// <param name="HumHertz">What it counted then.</param>
+    public sealed record Silence(bool Hum, double? HumHertz = null) : ToneSight;
 
     /// <summary>Something sounds, but the counter makes nothing of it.</summary>
     public sealed record Uncountable : ToneSight;

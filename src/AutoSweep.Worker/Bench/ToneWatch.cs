@@ -42,7 +42,7 @@ public sealed class ToneWatch(ConnectedBench bench, LevelReader levels, JobRecor
             {
                 run.Clear();
                 if (++silent == 2)
-                    return new ToneSight.Silence(match.Kind == ToneMatchKind.Hum);
+                    return match.Kind == ToneMatchKind.Hum ? new ToneSight.Silence(true, match.Counted.Hertz) : new ToneSight.Silence(false);
                 continue;
             }
 
@@ -121,7 +121,7 @@ public sealed class ToneWatch(ConnectedBench bench, LevelReader levels, JobRecor
         if (run.Count < options.CountsWithLevel)
             return null;
         if (match.Kind == ToneMatchKind.HumOrTone && !await SoundsAsync(cancellationToken))
-            return new ToneSight.Silence(Hum: true);
+            return new ToneSight.Silence(Hum: true, match.Counted.Hertz);
         _mains = _mains.With(match);
         return new ToneSight.Tone(match.Output!.Number, match.Counted.Hertz);
     }

@@ -7,12 +7,12 @@ namespace AutoSweep.Worker.Job;
 /// <summary>The open job: its journal and the state folded from it. The only way to change either is <see cref="Append"/>.</summary>
 public sealed class JobRecord : IDisposable
 {
-    private readonly JobFolder _folder;
-    private readonly JournalFile _journal;
+    private readonly JobFolder? _folder;
+    private readonly JournalFile? _journal;
     private readonly TimeProvider _clock;
     private readonly Lock _gate = new();
 
-    private JobRecord(JobFolder folder, JournalFile journal, JobState state, TimeProvider clock) =>
+    private JobRecord(JobFolder? folder, JournalFile? journal, JobState state, TimeProvider clock) =>
         (_folder, _journal, State, _clock) = (folder, journal, state, clock);
 
     /// <summary>Raised after each entry has reached the disk and been folded in.</summary>
@@ -22,7 +22,8 @@ public sealed class JobRecord : IDisposable
     public JobState State { get; private set; }
 
     /// <summary>Where the job's files are.</summary>
-    public JobFolder Folder => _folder;
+    /// <exception cref="InvalidOperationException">A rehearsal has none.</exception>
+    public JobFolder Folder => _folder ?? throw new InvalidOperationException("A rehearsal has no folder.");
 
     /// <summary>The generator on the bench.</summary>
     public GeneratorProfile Profile => State.Profile ?? throw new InvalidOperationException("The job has not been opened.");
@@ -39,6 +40,17 @@ public sealed class JobRecord : IDisposable
             throw new BenchFaultException(BenchFault.JobInUse, $"{folder.Path} holds a job already", "an empty or new folder for a new job",
                 "go on with that job with --resume, or name another folder with --job");
         var record = new JobRecord(folder, JournalFile.Open(folder.Journal, 0), JobState.Empty, clock);
+        record.Append(new JobOpened(software, profile));
+        return record;
+    }
+
+    /// <summary>Begins a job that nobody keeps, for rehearsals by the hundred: all is as in a real one, but no disk has it.</summary>
+    /// <param name="profile">The generator.</param>
+    /// <param name="software">Name and version of this program.</param>
+    /// <param name="clock">The clock of its entries.</param>
+    public static JobRecord Rehearse(GeneratorProfile profile, string software, TimeProvider clock)
+    {
+        var record = new JobRecord(null, null, JobState.Empty, clock);
         record.Append(new JobOpened(software, profile));
         return record;
     }
@@ -68,7 +80,7 @@ public sealed class JobRecord : IDisposable
         lock (_gate)
         {
             entry = new(State.Sequence + 1, _clock.GetUtcNow(), what);
-            _journal.Append(entry);
+            _journal?.Append(entry);
             State = State.Apply(entry);
         }
 
@@ -79,7 +91,7 @@ public sealed class JobRecord : IDisposable
     /// <inheritdoc/>
     public void Dispose()
     {
-        _journal.Dispose();
-        _folder.Dispose();
+        _journal?.Dispose();
+        _folder?.Dispose();
     }
 }

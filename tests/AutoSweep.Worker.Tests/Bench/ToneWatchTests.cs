@@ -53,7 +53,7 @@ public sealed class ToneWatchTests : IDisposable
     {
         _scene.Meter.Count(hertz, hertz);
 
-        Assert.Equal(new ToneSight.Silence(Hum: true), await LookAsync());
+        Assert.Equal(new ToneSight.Silence(Hum: true, hertz), await LookAsync());
     }
 
     [Fact]
