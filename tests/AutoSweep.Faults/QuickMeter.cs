@@ -59,6 +59,8 @@ internal sealed class QuickMeter(MeterDefinition meter, MeterDriver driver, Simu
         return Task.FromResult(Reading(bench.Look(clock.Now, view => counter.Count(view, frequency.ApertureSeconds, 0.1))));
     }
 
+    public Task ShowAsync(string text, CancellationToken cancellationToken) => Task.CompletedTask;
+
     public Task BeepAsync(CancellationToken cancellationToken)
     {
         beeped();

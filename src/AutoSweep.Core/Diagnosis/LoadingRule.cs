@@ -12,32 +12,43 @@ internal sealed class LoadingRule : IFaultRule
     // Fewer outputs on either side say nothing about a step.
     private const int FewestOutputs = 5;
 
+    // A load only takes level, so one side of the distribution counts: 95 % of the normal law.
+    private const double OneSided = 1.645;
+
     public IEnumerable<Finding> Find(DiagnosisCase job)
     {
-        var plain = Levels(job, one => one is { IsFiltered: false, HasTone: true }, one => one.AsFound!.Millivolts);
-        var filtered = Levels(job, one => one is { IsFiltered: true, HasPeak: true }, one => one.Swept!.PeakMillivolts!.Value);
-        if (plain.Count < FewestOutputs || filtered.Count < FewestOutputs)
-            yield break;
-        var step = filtered.Median() - plain.Median();
-        var sd = Math.Sqrt(MedianVariance(plain) + MedianVariance(filtered) + Math.Pow(job.Options.CurveStepUncertainty, 2));
-        if (step >= -job.Options.CoverageFactor * sd)
-            yield break;
-        var q = job.Outputs.Where(one => one.HasPeak).Select(one => one.Swept!.Q!.Value).Median();
-        yield return new()
+        var plain = Levels(job.Outputs.Where(one => one is { IsFiltered: false, HasTone: true }), job, one => one.AsFound!.Millivolts);
+        var peaked = job.Outputs.Where(one => one is { IsFiltered: true, HasPeak: true }).ToList();
+        // The group of the highest impedance loses most; a group by itself must stand out more, as there are several.
+        Candidate[] candidates =
+        [
+            new("filtered outputs", peaked, OneSided),
+            .. peaked.GroupBy(one => one.Output.Group).Select(group => new Candidate($"outputs of the group \"{group.Key}\"", [.. group], job.Options.CoverageFactor)),
+        ];
+        return candidates.Select(candidate => Find(candidate, plain, job)).OfType<Finding>().OrderBy(finding => finding.Size).Take(1);
+    }
+
+    private static Finding? Find(Candidate candidate, List<double> plain, DiagnosisCase job)
+    {
+        var levels = Levels(candidate.Outputs, job, one => one.Swept!.PeakMillivolts!.Value);
+        if (plain.Count < FewestOutputs || levels.Count < FewestOutputs)
+            return null;
+        var step = levels.Median() - plain.Median();
+        var sd = Math.Sqrt(MedianVariance(plain) + MedianVariance(levels) + Math.Pow(job.Options.CurveStepUncertainty, 2));
+        return step >= -candidate.Factor * sd ? null : new()
         {
             Fault = GeneratorFault.MeterLoading,
             Size = step,
             SizeUncertainty = sd,
             Unit = "dB",
-            Evidence = FormattableString.Invariant($"{filtered.Count} filtered outputs lie {-step:0.0} dB lower than the curve has them against {plain.Count} plain ones, ")
-                + FormattableString.Invariant($"with a median Q of {q:0.0}: what is clipped on may load them."),
+            Evidence = FormattableString.Invariant($"{levels.Count} {candidate.Name} lie {-step:0.0} dB lower than the curve has them against {plain.Count} plain ones, ")
+                + FormattableString.Invariant($"with a median Q of {candidate.Outputs.Select(one => one.Swept!.Q!.Value).Median():0.0}: what is clipped on may load them."),
             Confirm = FaultWords.Confirm(GeneratorFault.MeterLoading),
         };
     }
 
-    private static List<double> Levels(DiagnosisCase job, Func<OutputEvidence, bool> which, Func<OutputEvidence, double> millivolts) =>
-        [.. job.Outputs.Where(which).Where(one => job.Target.ContainsKey(one.Number))
-            .Select(one => 20 * Math.Log10(millivolts(one) / job.Target[one.Number]))];
+    private static List<double> Levels(IEnumerable<OutputEvidence> outputs, DiagnosisCase job, Func<OutputEvidence, double> millivolts) =>
+        [.. outputs.Where(one => job.Target.ContainsKey(one.Number)).Select(one => 20 * Math.Log10(millivolts(one) / job.Target[one.Number]))];
 
     // The variance of a median is π/2 of the mean's.
     private static double MedianVariance(List<double> levels)
@@ -45,4 +56,6 @@ internal sealed class LoadingRule : IFaultRule
         var median = levels.Median();
         return Math.PI / 2 * Math.Pow(1.4826 * levels.Select(level => Math.Abs(level - median)).Median(), 2) / levels.Count;
     }
+
+    private sealed record Candidate(string Name, IReadOnlyList<OutputEvidence> Outputs, double Factor);
 }
