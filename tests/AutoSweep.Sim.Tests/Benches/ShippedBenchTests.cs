@@ -82,7 +82,8 @@ public class ShippedBenchTests
         var demo = BenchFile.Read(BenchLocator.Bench("demo"));
         Assert.True(demo.Outputs.Count >= 90);
         Assert.True(Peaks(demo).Count() >= 43);
-        Assert.Equal(Enum.GetValues<FaultKind>(), demo.Faults.Select(fault => fault.Kind).Distinct().Order());
+        // Every kind that acts while the bench is served; the others are for benches that are made to be diagnosed.
+        Assert.Equal([FaultKind.Dead, FaultKind.HumOnly, FaultKind.Swapped, FaultKind.Unsteady], demo.Faults.Select(fault => fault.Kind).Distinct().Order());
         Assert.Equal(Enum.GetValues<Arrangement>(), Peaks(demo).Select(pair => pair.Output.Filter!.Arrangement).Distinct().Order());
         Assert.Contains(demo.Hands.Survey, step => step.Note == "slow");
         Assert.Contains(demo.Hands.Sweep, step => step.Note?.StartsWith("wrong", StringComparison.Ordinal) == true);
