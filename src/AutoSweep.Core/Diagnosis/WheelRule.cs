@@ -15,7 +15,9 @@ internal sealed class WheelRule : IFaultRule
     public IEnumerable<Finding> Find(DiagnosisCase job)
     {
         var sounding = job.Outputs.Where(one => one.HasTone).ToList();
-        var usual = Usual([.. sounding.Select(one => one.AsFound!.WheelSwing).OfType<double>()], job.Options);
+        // A swing that could not be told, because its wheel turns as often as the meter samples, says nothing of what is usual.
+        var told = sounding.Where(one => one.AsFound!.WheelSwingUncertainty is null || one.AsFound.WheelSwingUncertainty < job.Options.UsualWheelSwing);
+        var usual = Usual([.. told.Select(one => one.AsFound!.WheelSwing).OfType<double>()], job.Options);
         return sounding.Select(one => Find(one, usual)).OfType<Finding>();
     }
 

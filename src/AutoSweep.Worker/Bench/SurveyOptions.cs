@@ -12,6 +12,10 @@ public sealed record SurveyOptions
     /// <value>Default 0.03: a wheel wobbles by a per cent or two in amplitude (common practice, no source).</value>
     public double UnsteadySwing { get; init; } = 0.03;
 
+    /// <summary>A swing counts only above this many standard deviations of either of its quadratures.</summary>
+    /// <value>Default 4: chance in a few thousand outputs (Rayleigh distribution, exp(-8)).</value>
+    public double SwingOverUncertainty { get; init; } = 4;
+
     /// <summary>Samples taken of each output.</summary>
     /// <value>Default 7.</value>
     public int Samples { get; init; } = 7;

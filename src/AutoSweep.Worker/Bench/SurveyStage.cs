@@ -93,6 +93,10 @@ public sealed class SurveyStage(
         Seconds = since.TotalSeconds,
     };
 
+    // A wheel that turns as often as the meter samples shows nothing, and what is put back for the detector then blows up noise.
+    private bool IsSwinging(SwingFit? swing) =>
+        swing is { } fit && fit.Depth > options.UnsteadySwing && fit.Depth > options.SwingOverUncertainty * fit.DepthUncertainty;
+
     private OutputSurveyed Surveyed(ClippedOutput clipped, LevelSample sample, SwingFit? swing)
     {
         List<SurveyFinding> flags = [];
@@ -100,7 +104,7 @@ public sealed class SurveyStage(
             flags.Add(SurveyFinding.WrongTone);
         if (clipped.ToneHertz is null)
             flags.Add(SurveyFinding.ToneNotCounted);
-        if (sample.SampleSd.Volts > options.UnsteadyShare * sample.Mean.Volts || swing?.Depth > options.UnsteadySwing)
+        if (sample.SampleSd.Volts > options.UnsteadyShare * sample.Mean.Volts || IsSwinging(swing))
             flags.Add(SurveyFinding.Unsteady);
         return new()
         {

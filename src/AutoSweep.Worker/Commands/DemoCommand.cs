@@ -46,7 +46,7 @@ public static class DemoCommand
         {
             Description = "How many times faster than real the simulated bench runs.",
             HelpName = "N",
-            DefaultValueFactory = _ => 100,
+            DefaultValueFactory = _ => 120,
         };
         FlagRange.Require(rate, 1, 1000);
         return rate;

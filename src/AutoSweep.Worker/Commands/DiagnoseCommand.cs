@@ -25,7 +25,7 @@ public static class DiagnoseCommand
         stock.AddTo(command);
         command.SetAction((parsed, _) => StageCommand.RunAsync(() =>
         {
-            var state = FoldedJob.Read(parsed.GetValue(job)!);
+            var state = JobReading.Read(parsed.GetValue(job)!).State;
             var old = OldCapacitors.Of(stock.Open(parsed).Read(), state);
             DiagnosisText.Write(PlainWidth.Console(), Diagnose.Of(state, old));
             var outcome = new JobOutcome();

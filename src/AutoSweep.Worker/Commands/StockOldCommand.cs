@@ -68,7 +68,7 @@ public static class StockOldCommand
     }
 
     // Read without the job's lock: logging an old part must not stop a running sweep.
-    private static string JobName(string folder) => StockJob.NameOf(FoldedJob.Read(folder));
+    private static string JobName(string folder) => StockJob.NameOf(JobReading.Read(folder).State);
 
     private static void Show(IAnsiConsole console, StockState state, string job)
     {

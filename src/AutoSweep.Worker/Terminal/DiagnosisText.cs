@@ -11,8 +11,15 @@ internal static class DiagnosisText
     {
         if (findings.Count == 0)
             console.WriteLine("Nothing found: no reading of this job speaks for a fault.");
-        foreach (var finding in findings)
-            Write(console, finding);
+        while (findings.Count > 0)
+        {
+            // Forty old capacitors are made sure of in one and the same way: it is said once, under the last of them.
+            List<Finding> alike = [.. findings.TakeWhile(one => one.Fault == findings[0].Fault && one.Confirm == findings[0].Confirm)];
+            foreach (var finding in alike)
+                Write(console, finding);
+            Indented(console, "Make sure: " + alike[0].Confirm);
+            findings = [.. findings.Skip(alike.Count)];
+        }
     }
 
     private static void Write(IAnsiConsole console, Finding finding)
@@ -21,7 +28,6 @@ internal static class DiagnosisText
         console.MarkupInterpolated(CultureInfo.InvariantCulture, $"[bold]{place}[/]  [bold red]{FaultWords.Name(finding.Fault),-19}[/] {Size(finding)}");
         console.WriteLine();
         Indented(console, finding.Evidence);
-        Indented(console, "Make sure: " + finding.Confirm);
     }
 
     private static void Indented(IAnsiConsole console, string text) => console.Write(new Padder(new Text(text), new Padding(4, 0, 0, 0)));

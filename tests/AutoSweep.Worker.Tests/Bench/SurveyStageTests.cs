@@ -1,5 +1,6 @@
 using AutoSweep.Core.Journal;
 using AutoSweep.Core.Quantities;
+using AutoSweep.Instruments.Meters;
 using AutoSweep.Worker.Bench;
 using AutoSweep.Worker.Tests.Support;
 
@@ -104,6 +105,38 @@ public sealed class SurveyStageTests : IDisposable
         await ClipAsync(5, 715.9);
 
         Assert.Equal([SurveyFinding.Unsteady], _scene.Job.State.Surveyed[5].Flags);
+    }
+
+    [Fact]
+    public async Task A_level_that_swings_as_its_wheel_turns_is_unsteady()
+    {
+        _scene.Meter.Burst = Burst(turns: 536.1 / 16, depth: 0.08);
+
+        await ClipAsync(2, 536.1);
+
+        Assert.Equal([SurveyFinding.Unsteady], _scene.Job.State.Surveyed[2].Flags);
+    }
+
+    // 788.96 Hz over 16 teeth turns 49.3 times a second: one turn a sample, so each sample averages a whole turn away.
+    [Fact]
+    public async Task A_wheel_that_turns_as_often_as_the_meter_samples_is_not_called_unsteady_for_what_noise_makes_of_it()
+    {
+        _scene.Meter.Burst = Burst(turns: 788.96 / 16, depth: 0.01);
+
+        await ClipAsync(6, 788.96);
+
+        Assert.Empty(_scene.Job.State.Surveyed[6].Flags);
+    }
+
+    // A swing as a meter sees it: averaged over an aperture of 20 ms, a sample every 20 ms, 0.6 % of noise (standard deviation) from a fixed seed.
+    private static LevelBurst Burst(double turns, double depth)
+    {
+        var (aperture, random) = (TimeSpan.FromMilliseconds(20), new Random(7));
+        var half = Math.PI * turns * aperture.TotalSeconds;
+        var seen = depth * Math.Sin(half) / half;
+        return new(
+            [.. Enumerable.Range(0, 64).Select(i => 0.08 * (1 + (seen * Math.Sin(2 * Math.PI * turns * i * 0.02)) + (0.02 * (random.NextDouble() - 0.5))))],
+            aperture, aperture, TimeSpan.Zero);
     }
 
     [Fact]

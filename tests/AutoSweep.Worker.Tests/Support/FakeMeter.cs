@@ -29,6 +29,11 @@ internal sealed class FakeMeter : ILevelMeter
 
     public TimeSpan Settling => TimeSpan.Zero;
 
+    /// <summary>The series that the meter takes; none where it takes none.</summary>
+    public LevelBurst? Burst { get; set; }
+
+    public Task<LevelBurst?> ReadBurstAsync(CancellationToken cancellationToken) => Task.FromResult(Burst);
+
     /// <summary>What the meter is uncertain by in volts, noise left out.</summary>
     public double? Uncertainty { get; set; }
 
