@@ -19,6 +19,10 @@ public static class DriverCommands
         .. driver.Display is { } display ? [(Field("display", "command"), display.Command)] : Array.Empty<(string, string)>(),
     ];
 
+    /// <summary>The messages of a driver that are answered by a reading.</summary>
+    public static IEnumerable<string> Queries(this MeterDriver driver) =>
+        driver.Commands().Where(command => command.Path.EndsWith(".read", StringComparison.Ordinal)).Select(command => command.Text);
+
     private static IEnumerable<(string Path, string Text)> Of(string section, IEnumerable<DriverCommand>? setUp, string? read) =>
         setUp is null || read is null ? [] : [.. Listed(Field(section, "setUp"), setUp), (Field(section, "read"), read)];
 

@@ -1,4 +1,6 @@
 using AutoSweep.Instruments.Meters;
+using AutoSweep.Instruments.Meters.Kit;
+using AutoSweep.Instruments.Meters.Sessions;
 
 namespace AutoSweep.Drivers.Tests.Support;
 
@@ -13,17 +15,16 @@ public static class DriverFolders
         {
             var data = new TheoryData<string, string>();
             foreach (var name in DriverLibrary.BesideProgram.Names)
-            {
-                var sessions = Directory.EnumerateFiles(Path.Combine(FolderOf(name), "sessions"), "*.txt");
-                foreach (var file in sessions.Order(StringComparer.Ordinal))
-                    data.Add(name, Path.GetFileName(file));
-            }
-
+                foreach (var (path, _) in Read(name).Sessions)
+                    data.Add(name, Path.GetFileName(path));
             return data;
         }
     }
 
-    public static string FolderOf(string driver) => Path.Combine(DriverLibrary.BesideProgram.Folder, driver);
+    public static DriverFolder Read(string driver) => DriverFolder.Read(DriverLibrary.BesideProgram.FolderOf(driver));
+
+    public static SessionFile Session(string driver, string session) =>
+        SessionFile.Read(Path.Combine(DriverLibrary.BesideProgram.FolderOf(driver), DriverFolder.SessionsName, session));
 
     public static string InRepository(string path)
     {
