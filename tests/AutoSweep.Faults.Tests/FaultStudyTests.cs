@@ -18,6 +18,7 @@ public sealed class FaultStudyTests(ITestOutputHelper output)
     public void Of_planted_faults_above_twice_the_noise_98_in_100_are_named_at_their_output()
     {
         output.WriteLine(Study.Value.ConfusionTable());
+        output.WriteLine(Study.Value.NamedByMultiple());
         foreach (var miss in Study.Value.Misses())
             output.WriteLine(miss);
 

@@ -40,6 +40,19 @@ public sealed record FaultStudyResult(IReadOnlyList<FaultRun> Runs)
         return text.Append(Row("nothing, healthy", Healthy)).Append(Row("nothing, faulty", Runs.Except(Healthy))).ToString();
     }
 
+    /// <summary>How many are named by how far they stand out of the noise: the nearer to it, the fewer.</summary>
+    public string NamedByMultiple()
+    {
+        (double From, double To)[] bands = [(0, 2), (2, 3), (3, 4), (4, 6), (6, double.PositiveInfinity)];
+        return string.Concat(bands.Select(band =>
+        {
+            var rows = Runs.SelectMany(run => run.Planted.Select(planted => (run, planted)))
+                .Where(one => one.planted.NoiseMultiple > band.From && one.planted.NoiseMultiple <= band.To).ToList();
+            return string.Create(CultureInfo.InvariantCulture,
+                $"{band.From:0} to {band.To:0} times the noise: {rows.Count(one => one.run.IsNamed(one.planted))} of {rows.Count} named{Environment.NewLine}");
+        }));
+    }
+
     /// <summary>The faults that count and were not named, and the alarms without a fault, a line each.</summary>
     public IEnumerable<string> Misses() =>
     [

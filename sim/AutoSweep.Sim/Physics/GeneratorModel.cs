@@ -27,7 +27,7 @@ internal sealed class GeneratorModel
     }
 
     /// <summary>The part of the mains' and the warm-up's state that counts for one signal.</summary>
-    public readonly record struct Conditions(double MainsHertz, double WarmUp)
+    public readonly record struct Conditions(double MainsHertz, double WarmUp, double? Periods = null)
     {
         public double RelativeSpeed(double nominalHertz) => MainsHertz / nominalHertz;
     }
@@ -72,7 +72,7 @@ internal sealed class GeneratorModel
             HumHertz = now.MainsHertz,
             CrosstalkVolts = Has(number, FaultKind.Dead) ? 0 : Crosstalk(output, farads, lossTangent, now),
             NoiseVolts = bench.FrontEnd.NoiseMicrovolts * 1e-6,
-            Wheel = new(output.WobblePercent / 100, tone / wheels[number].WheelTeeth),
+            Wheel = new(output.WobblePercent / 100, tone / wheels[number].WheelTeeth, now.Periods * tone / now.MainsHertz / wheels[number].WheelTeeth),
             Fault = faults[number].Where(fault => fault.Kind == FaultKind.Unsteady)
                 .Select(fault => new Swing(fault.SwingPercent / 100, fault.SwingHertz)).FirstOrDefault(),
         };

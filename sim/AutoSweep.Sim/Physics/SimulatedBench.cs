@@ -173,7 +173,7 @@ internal sealed class SimulatedBench
     private InputSignal Solve(TimeSpan time)
     {
         var hertz = mains.HertzAt(time);
-        var signal = connection.Output is { } output ? Clipped(output, new(hertz, WarmUp(time))) : OpenClip(hertz);
+        var signal = connection.Output is { } output ? Clipped(output, new(hertz, WarmUp(time), mains.PeriodsUntil(time))) : OpenClip(hertz);
         return signal.Amplified(bench.FrontEnd.Gain);
     }
 

@@ -51,7 +51,8 @@ public readonly record struct SwingFit(double Mean, double Depth, double DepthUn
             if (!(mean > 0))
                 return null;
             var variance = fit.Variance * Math.Max(fit.Covariance[1, 1], fit.Covariance[2, 2]);
-            return (new(mean, Math.Sqrt((cosine * cosine) + (sine * sine)) / mean, Math.Sqrt(variance) / mean, hertz), fit.ChiSquared);
+            var uncertainty = Math.Sqrt(variance) / mean;
+            return uncertainty < 1 ? (new(mean, Math.Sqrt((cosine * cosine) + (sine * sine)) / mean, uncertainty, hertz), fit.ChiSquared) : null;
         }
         catch (ArgumentException)
         {

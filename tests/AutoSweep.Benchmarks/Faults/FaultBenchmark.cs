@@ -17,6 +17,7 @@ internal sealed class FaultBenchmark(TimeProvider clock) : IBenchmark
         var seconds = clock.GetElapsedTime(began).TotalSeconds;
         var byLevel = FaultStudy.Run(generators: 200, seed: 1, withOldCapacitors: false);
         console.WriteLine(study.ConfusionTable());
+        console.WriteLine(study.NamedByMultiple());
         console.WriteLine("The same with no old capacitor measured:");
         console.WriteLine(byLevel.ConfusionTable());
         foreach (var miss in study.Misses())

@@ -23,6 +23,17 @@ public static class Drivers
                 new() { Hertz = 20, FromToneHertz = 100, SettleSeconds = 1, Source = "test" },
             ],
             SettleWithoutBandwidthSeconds = 1.5,
+            Burst = new()
+            {
+                SetUp = [Optional("DET:BAND 200"), Optional("SAMP:COUN 8")],
+                Samples = 8,
+                IntervalSeconds = 0.021,
+                ApertureSeconds = 0.02,
+                TimeConstantSeconds = 0.01,
+                SettleSeconds = 0,
+                Source = "test",
+                Read = "READ?",
+            },
             Read = "READ?",
         },
         Frequency = new()

@@ -29,4 +29,15 @@ public class MainsWanderTests
         for (var i = 0; i < 1000; i++) often.HertzAt(TimeSpan.FromSeconds(i * 0.1));
         Assert.Equal(seldom.HertzAt(TimeSpan.FromSeconds(99.9)), often.HertzAt(TimeSpan.FromSeconds(99.9)));
     }
+
+    // Trapezoids over a hundredth of the wander's own grid are as good as exact: it is drawn in straight lines.
+    [Fact]
+    public void Periods_are_the_frequency_added_up_over_time()
+    {
+        var wander = new MainsWander(new() { Hertz = 60, WanderPercent = 0.5, WanderSeconds = 20 }, seed: 3);
+        const double Step = 0.005;
+        var sum = Enumerable.Range(0, 20_000).Sum(index =>
+            Step * (wander.HertzAt(TimeSpan.FromSeconds(index * Step)) + wander.HertzAt(TimeSpan.FromSeconds((index + 1) * Step))) / 2);
+        Assert.Equal(sum, wander.PeriodsUntil(TimeSpan.FromSeconds(100)), 6);
+    }
 }

@@ -183,6 +183,24 @@ public sealed class ClipWatchTests : IDisposable
     }
 
     [Fact]
+    public async Task A_silent_first_output_keeps_the_reading_of_its_own_turn_and_not_of_the_clip_in_the_air()
+    {
+        _scene.Begin(JobStage.Survey, 1, 2);
+        _scene.Meter.Shown = () => 0.0002;
+        _scene.Meter.Heard = () => _scene.Asked.Any() ? _scene.Tone(2) : 0;
+        var watch = _scene.Watch();
+        Assert.Equal(2, (await watch.NextAsync(JobStage.Survey, default)).Clipped!.Output);
+        _scene.Surveyed(2);
+        _scene.Meter.Shown = () => 0.004;
+        _scene.Meter.Heard = () => 60;
+
+        var silent = Assert.Single((await watch.NextAsync(JobStage.Survey, default)).Silent);
+
+        Assert.Equal((1, false), (silent.Output, silent.HumCounted));
+        Assert.Equal(0.01, silent.Reading.Mean.Millivolts, 9); // 0.2 mV at the meter behind a gain of 20
+    }
+
+    [Fact]
     public async Task A_sweep_is_as_patient_with_outputs_that_were_silent_in_the_survey_because_an_open_capacitor_silences()
     {
         var began = _scene.Clock.GetTimestamp();

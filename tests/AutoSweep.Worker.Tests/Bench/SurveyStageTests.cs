@@ -107,6 +107,44 @@ public sealed class SurveyStageTests : IDisposable
         Assert.Equal([SurveyFinding.Unsteady], _scene.Job.State.Surveyed[5].Flags);
     }
 
+    // Output 5 has a wheel of its own rate, tone over teeth. At the detector's corner frequency a one-pole filter passes 1/sqrt(2).
+    [Theory]
+    [InlineData(0.10, true)]
+    [InlineData(0.02, false)]
+    public async Task A_swing_at_the_wheels_own_rate_is_kept_with_the_detectors_evening_out_taken_back(double depth, bool unsteady)
+    {
+        var tone = _scene.Tone(5);
+        var rate = tone / _scene.Job.Profile.Outputs.Single(one => one.Number == 5).WheelTeeth;
+        var corner = TimeSpan.FromSeconds(1 / (2 * Math.PI * rate));
+        _scene.Meter.Burst = new([.. Enumerable.Range(0, 64).Select(index => 0.004 * (1 + (depth / Math.Sqrt(2) * Math.Sin(2 * Math.PI * rate * 0.021 * index))))],
+            TimeSpan.FromSeconds(0.021), TimeSpan.Zero, corner);
+
+        await ClipAsync(5, tone);
+
+        Assert.Equal(depth, _scene.Job.State.Surveyed[5].WheelSwing!.Value, depth * 1e-3);
+        Assert.Equal(unsteady ? [SurveyFinding.Unsteady] : [], _scene.Job.State.Surveyed[5].Flags);
+    }
+
+    [Fact]
+    public async Task A_meter_that_takes_no_series_leaves_the_swing_open()
+    {
+        await ClipAsync(5, _scene.Tone(5));
+
+        Assert.Null(_scene.Job.State.Surveyed[5].WheelSwing);
+    }
+
+    [Theory]
+    [InlineData(new[] { 2, 1, 3 }, new[] { 1, 2 })]
+    [InlineData(new[] { 1, 3, 2, 4 }, new[] { 2, 3 })]
+    [InlineData(new[] { 1, 2, 5, 4, 6 }, new[] { 4, 5 })]
+    public async Task A_swap_at_the_beginning_or_beside_a_silent_output_shows_when_the_next_comes(int[] clipped, int[] swapped)
+    {
+        foreach (var output in clipped)
+            await ClipAsync(output, _scene.Tone(output));
+
+        Assert.Equal(swapped, Flagged(SurveyFinding.Swapped));
+    }
+
     [Fact]
     public async Task A_level_that_swings_as_its_wheel_turns_is_unsteady()
     {
