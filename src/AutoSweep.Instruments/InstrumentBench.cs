@@ -94,7 +94,11 @@ public static class InstrumentBench
         Func<ScpiSession, Task<TInstrument>> open,
         CancellationToken cancellationToken)
     {
-        var settings = new LinkSettings(serial) { ConnectTimeout = ConnectTime * sessionOptions.Exchange.QueryTimeout };
+        var settings = new LinkSettings(serial)
+        {
+            ConnectTimeout = ConnectTime * sessionOptions.Exchange.QueryTimeout,
+            ReplyTerminator = sessionOptions.ReplyTerminator,
+        };
         var link = await options.Links(options.Time).OpenAsync(ResourceName.Parse(resource), settings, cancellationToken);
         var session = new ScpiSession(link, sessionOptions, options.Time, options.LoggerFactory.CreateLogger<ScpiSession>());
         try

@@ -1,4 +1,6 @@
 using AutoSweep.Core;
+using AutoSweep.Instruments.Links.Usbtmc;
+using AutoSweep.Instruments.Links.Visa;
 
 namespace AutoSweep.Instruments.Links;
 
@@ -8,12 +10,23 @@ public sealed class LinkOpener
 {
     private readonly Dictionary<Type, Func<ResourceName, LinkSettings, CancellationToken, Task<ILink>>> _openers = [];
 
-    /// <summary>An opener that knows raw TCP sockets and serial lines.</summary>
-    /// <param name="time">The clock behind the connection's time-out.</param>
-    public LinkOpener(TimeProvider time)
+    /// <summary>An opener that knows sockets and serial lines, USBTMC through the Linux kernel, and VISA where a library is
+    /// installed.</summary>
+    /// <param name="time">The clock behind the time-outs.</param>
+    /// <param name="visa">Where the VISA library is looked for. Null: under the usual names.</param>
+    /// <param name="usb">Where the kernel's USB instruments are looked for. Null: on this machine.</param>
+    public LinkOpener(TimeProvider time, VisaLibraryNames? visa = null, UsbtmcDevices? usb = null)
     {
+        var (names, devices) = (visa ?? VisaLibraryNames.Usual, usb ?? UsbtmcDevices.OfThisMachine);
         Register<SocketResource>((resource, settings, cancel) => TcpLink.OpenAsync(resource, settings, time, cancel));
         Register<SerialResource>((resource, settings, _) => Task.FromResult<ILink>(SerialLink.Open(resource, settings.Serial)));
+        Register<UsbtmcFileResource>((resource, settings, _) =>
+            Task.FromResult<ILink>(UsbtmcLink.Open(resource, resource.Path, settings, time)));
+        Register<UsbResource>((resource, settings, cancel) => UsbLink.OpenAsync(resource, settings, devices, names, time, cancel));
+        Register<GpibResource>((resource, settings, cancel) => VisaLink.OpenAsync(resource, resource.Text, settings, names, time, cancel));
+        Register<LanInstrumentResource>((resource, settings, cancel) =>
+            VisaLink.OpenAsync(resource, resource.Text, settings, names, time, cancel));
+        Register<VisaResource>((resource, settings, cancel) => VisaLink.OpenAsync(resource, resource.Name, settings, names, time, cancel));
     }
 
     /// <summary>Teaches this opener a kind of resource, or replaces what it knew.</summary>
@@ -22,7 +35,7 @@ public sealed class LinkOpener
         _openers[typeof(TResource)] = (resource, settings, cancel) => open((TResource)resource, settings, cancel);
 
     /// <summary>Opens a link.</summary>
-    /// <exception cref="BenchFaultException">Nothing there, it is in use, or this kind of link is not built in yet.</exception>
+    /// <exception cref="BenchFaultException">Nothing there, it is in use, or what it needs is not installed.</exception>
     public Task<ILink> OpenAsync(ResourceName resource, LinkSettings settings, CancellationToken cancellationToken) =>
         _openers.TryGetValue(resource.GetType(), out var open)
             ? open(resource, settings, cancellationToken)
@@ -30,16 +43,7 @@ public sealed class LinkOpener
 
     private static BenchFaultException NotBuiltIn(ResourceName resource) => new(
         BenchFault.NotReachable,
-        $"the resource \"{resource}\", which needs a {KindOf(resource)} link; that is not built in yet",
-        "a raw TCP socket (TCPIP::host::port::SOCKET) or a serial line (ASRL/dev/ttyUSB0::INSTR)",
-        "Use the meter's LAN socket (usually port 5025) or its serial port.");
-
-    private static string KindOf(ResourceName resource) => resource switch
-    {
-        UsbResource => "USBTMC",
-        GpibResource => "GPIB",
-        LanInstrumentResource { Device: var device } when device.StartsWith("hislip", StringComparison.OrdinalIgnoreCase) => "HiSLIP",
-        LanInstrumentResource => "VXI-11",
-        _ => resource.GetType().Name,
-    };
+        $"the resource \"{resource}\", for which no link is registered",
+        "a resource of a kind that is",
+        "Register the kind of link, or use another port of the instrument.");
 }

@@ -3,14 +3,18 @@ using AutoSweep.Core;
 
 namespace AutoSweep.Instruments.Links;
 
-/// <summary>The grammar of resource names: VPP-4.3, section 4.3, table 4.3.1, and three shorthands.</summary>
+/// <summary>The grammar of resource names: VPP-4.3, section 4.3, table 4.3.1, a prefix, and four shorthands.</summary>
 internal static class ResourceNameGrammar
 {
+    private const string VisaPrefix = "visa:";
+    private const string UsbtmcFile = "/dev/usbtmc";
     private const string Known = "a VISA resource name, such as TCPIP::192.168.1.20::5025::SOCKET or ASRL/dev/ttyUSB0::INSTR";
 
     public static ResourceName Parse(string text)
     {
         var trimmed = text.Trim();
+        if (trimmed.StartsWith(VisaPrefix, StringComparison.OrdinalIgnoreCase) && trimmed.Length > VisaPrefix.Length)
+            return new VisaResource(trimmed, trimmed[VisaPrefix.Length..]);
         var parts = trimmed.Split("::");
         if (parts.Length == 1 && Shorthand(trimmed) is { } shorthand)
             return shorthand;
@@ -37,6 +41,8 @@ internal static class ResourceNameGrammar
 
     private static ResourceName? Shorthand(string text)
     {
+        if (text.StartsWith(UsbtmcFile, StringComparison.Ordinal))
+            return new UsbtmcFileResource(text, text);
         if (text.StartsWith("/dev/", StringComparison.Ordinal) || IsComPort(text))
             return new SerialResource(text, text);
         var colon = text.LastIndexOf(':');

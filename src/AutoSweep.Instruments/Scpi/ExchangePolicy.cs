@@ -41,7 +41,7 @@ internal sealed class ExchangePolicy
         ReportedAsync(_repeated, message, timeout ?? _options.QueryTimeout, async (time, cancel) =>
         {
             await BackInStepAsync(wire, message, cancel);
-            return await TimedAsync(message, time, token => wire.AskAsync(message, token), cancel);
+            return await TimedAsync(message, time, token => wire.AskAsync(message, time, token), cancel);
         }, cancellationToken);
 
     /// <summary>Sends, once.</summary>

@@ -24,15 +24,15 @@ internal sealed class ScpiWire(ILink link, ScpiSessionOptions options, TimeProvi
 
     /// <summary>Sends a message without a reply.</summary>
     public async ValueTask SendAsync(string message, CancellationToken cancellationToken) =>
-        await WriteLineAsync(message, cancellationToken);
+        await WriteLineAsync(message, null, cancellationToken);
 
-    /// <summary>Sends a query and takes its reply.</summary>
+    /// <summary>Sends a query and takes its reply, for which the caller waits so long.</summary>
     /// <exception cref="InvalidDataException">The reply holds bytes that are no text.</exception>
-    public async ValueTask<string> AskAsync(string message, CancellationToken cancellationToken)
+    public async ValueTask<string> AskAsync(string message, TimeSpan within, CancellationToken cancellationToken)
     {
         DropStaleBytes();
         _outOfStep = true; // until the reply is here, whatever throws in between
-        await WriteLineAsync(message, cancellationToken);
+        await WriteLineAsync(message, within, cancellationToken);
         if (message == IdentityQuery)
             _identitiesOwed++;
         var reply = await ReplyAfterEchoAsync(message, cancellationToken);
@@ -45,11 +45,14 @@ internal sealed class ScpiWire(ILink link, ScpiSessionOptions options, TimeProvi
 
     public ValueTask DisposeAsync() => _received.DisposeAsync();
 
-    private async ValueTask WriteLineAsync(string message, CancellationToken cancellationToken)
+    private async ValueTask WriteLineAsync(string message, TimeSpan? answerWithin, CancellationToken cancellationToken)
     {
         log.LogTrace("{Resource} > {Message}", link.Resource, message);
         _lineCutShort = true;
-        await link.WriteAsync(Encoding.ASCII.GetBytes(message + options.Terminator), cancellationToken);
+        var bytes = Encoding.ASCII.GetBytes(message + options.Terminator);
+        await (answerWithin is { } within
+            ? link.WriteQueryAsync(bytes, within, cancellationToken)
+            : link.WriteAsync(bytes, cancellationToken));
         _lineCutShort = false;
     }
 
@@ -100,7 +103,8 @@ internal sealed class ScpiWire(ILink link, ScpiSessionOptions options, TimeProvi
     public async ValueTask FindIdentityAsync(CancellationToken cancellationToken)
     {
         _identitiesOwed++;
-        await WriteLineAsync(_lineCutShort ? options.Terminator + IdentityQuery : IdentityQuery, cancellationToken);
+        var message = _lineCutShort ? options.Terminator + IdentityQuery : IdentityQuery;
+        await WriteLineAsync(message, options.Exchange.QueryTimeout, cancellationToken);
         await IdentityAsync(cancellationToken);
     }
 

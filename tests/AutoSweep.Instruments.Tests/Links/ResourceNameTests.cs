@@ -80,6 +80,7 @@ public sealed class ResourceNameTests
     [InlineData("GPIB::::INSTR")]
     [InlineData("VXI::1::INSTR")]
     [InlineData("host:port")]
+    [InlineData("visa:")]
     public void What_is_no_resource_name_is_shown_with_what_was_expected(string text)
     {
         var fault = Assert.Throws<BenchFaultException>(() => ResourceName.Parse(text));
@@ -89,18 +90,16 @@ public sealed class ResourceNameTests
     }
 
     [Theory]
-    [InlineData("USB::0x1234::125::A22-5::INSTR", "USBTMC")]
-    [InlineData("GPIB::9::INSTR", "GPIB")]
-    [InlineData("TCPIP::host::INSTR", "VXI-11")]
-    [InlineData("TCPIP::host::hislip0::INSTR", "HiSLIP")]
-    public async Task Opening_a_link_that_is_not_built_in_says_which_and_what_to_use(string text, string kind)
-    {
-        var opener = new LinkOpener(TimeProvider.System);
-        var fault = await Assert.ThrowsAsync<BenchFaultException>(async () =>
-            await opener.OpenAsync(ResourceName.Parse(text), new(new()), default));
-        Assert.Contains(kind, fault.Found, StringComparison.Ordinal);
-        Assert.Contains("SOCKET", fault.Expected, StringComparison.Ordinal);
-    }
+    [InlineData("/dev/usbtmc0")]
+    [InlineData("/dev/usbtmc12")]
+    public void A_device_file_of_the_usbtmc_driver_is_no_serial_line(string text) =>
+        Assert.Equal(text, Assert.IsType<UsbtmcFileResource>(ResourceName.Parse(text)).Path);
+
+    [Theory]
+    [InlineData("visa:TCPIP::host::5025::SOCKET", "TCPIP::host::5025::SOCKET")]
+    [InlineData("VISA:my meter", "my meter")] // an alias
+    public void The_prefix_hands_a_name_to_the_VISA_library_as_it_is(string text, string name) =>
+        Assert.Equal(name, Assert.IsType<VisaResource>(ResourceName.Parse(text)).Name);
 
     [Fact]
     public async Task A_further_kind_of_link_is_one_registration()

@@ -10,10 +10,11 @@ public sealed partial class PtyPair : IDisposable
     private const int NoControllingTerminal = 0x100;
 
     private readonly FileStream _ours;
+    private readonly int _descriptor;
 
     public PtyPair()
     {
-        var descriptor = posix_openpt(ReadWrite | NoControllingTerminal);
+        var descriptor = _descriptor = posix_openpt(ReadWrite | NoControllingTerminal);
         if (descriptor < 0 || grantpt(descriptor) != 0 || unlockpt(descriptor) != 0)
             throw new InvalidOperationException("This machine gives no pty.");
         Port = Marshal.PtrToStringUTF8(ptsname(descriptor))!;
@@ -23,6 +24,16 @@ public sealed partial class PtyPair : IDisposable
     public static bool IsHere => OperatingSystem.IsLinux();
 
     public string Port { get; }
+
+    /// <summary>No echo, no line editing: for what does not set the line itself, as a serial port does.</summary>
+    public void MakeRaw()
+    {
+        var settings = new byte[256]; // struct termios is 60 bytes on Linux
+        if (tcgetattr(_descriptor, settings) != 0)
+            throw new InvalidOperationException("This pty has no settings.");
+        cfmakeraw(settings);
+        _ = tcsetattr(_descriptor, 0, settings);
+    }
 
     public void Send(params byte[] bytes) => _ours.Write(bytes);
 
@@ -58,6 +69,15 @@ public sealed partial class PtyPair : IDisposable
     });
 
     public void Dispose() => _ours.Dispose();
+
+    [LibraryImport("libc")]
+    private static partial int tcgetattr(int descriptor, [Out] byte[] settings);
+
+    [LibraryImport("libc")]
+    private static partial void cfmakeraw([In, Out] byte[] settings);
+
+    [LibraryImport("libc")]
+    private static partial int tcsetattr(int descriptor, int when, byte[] settings);
 
     [LibraryImport("libc", SetLastError = true)]
     private static partial int posix_openpt(int flags);
