@@ -28,21 +28,6 @@ public sealed class EveryDriverTests
     public Task A_session_replays_line_for_line(string driver, string session) =>
         SessionReplay.PlayAsync(DriverFolders.Session(driver, session), DriverLibrary.BesideProgram.Read(driver));
 
-    [Theory]
-    [MemberData(nameof(DriverFolders.Names), MemberType = typeof(DriverFolders))]
-    public void The_page_on_drivers_lists_it_with_the_figures_of_its_file(string driver)
-    {
-        var page = File.ReadLines(DriverFolders.InRepository("docs/drivers.md"));
-        var row = page.Single(line => line.StartsWith($"| `{driver}` |", StringComparison.Ordinal));
-        var read = DriverLibrary.BesideProgram.Read(driver);
-        Assert.All(read.Level?.Bandwidths ?? [], bandwidth =>
-            Assert.Contains(FormattableString.Invariant($"{bandwidth.SettleSeconds} s ({bandwidth.Hertz} Hz)"), row,
-                StringComparison.Ordinal));
-        if (read.Capacitance is { Accuracy: var accuracy })
-            Assert.Contains(FormattableString.Invariant($"{100 * accuracy.ShareOfReading:0.###} % + {accuracy.OffsetPicofarads} pF"), row,
-                StringComparison.Ordinal);
-    }
-
     [Fact]
     public void The_schema_in_the_folder_is_the_one_that_the_types_make()
     {

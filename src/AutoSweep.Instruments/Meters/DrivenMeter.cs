@@ -51,6 +51,9 @@ internal sealed class DrivenMeter : IAsyncDisposable
         return meter;
     }
 
+    /// <summary>Starts a reading that the next query asks for.</summary>
+    public Task TriggerAsync(string message, CancellationToken cancellationToken) => _session.SendAsync(message, cancellationToken);
+
     /// <summary>Sends the query for a reading. Where it stays unanswered the fault has the meter's own words.</summary>
     /// <param name="query">The query.</param>
     /// <param name="duration">How long the meter needs. It gets half as long again and the time of a query, because one that refuses

@@ -10,6 +10,11 @@ public sealed record DriverBandwidth
     [Description("The lowest frequency that it passes, in hertz: the command's argument."), Range(0.1, 1e6)]
     public required double Hertz { get; init; }
 
+    /// <summary>What the meter calls it, where its command takes no hertz; fills <c>{bandwidth}</c>.</summary>
+    /// <value>Default null: it takes the hertz.</value>
+    [Description("What the meter calls it, such as S, where its command takes no hertz; fills {bandwidth}. Default null: it takes the hertz.")]
+    public string? Argument { get; init; }
+
     /// <summary>The lowest tone for which its error is small enough to use it.</summary>
     [Description("The lowest tone, in hertz, for which its error is small enough to use it."), Range(0.1, 1e6)]
     public required double FromToneHertz { get; init; }

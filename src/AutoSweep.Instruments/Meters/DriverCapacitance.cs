@@ -22,8 +22,13 @@ public sealed record DriverCapacitance
     [Description("How long one reading takes, in seconds; lengthens the time-out."), Range(0, 60)]
     public required double ReadSeconds { get; init; }
 
-    /// <summary>The message that takes one reading and is answered by it.</summary>
-    [Description("The message that takes one reading and is answered by it.")]
+    /// <summary>The message that starts one reading, for a family whose trigger is not answered by it.</summary>
+    /// <value>Default null: <see cref="Read"/> starts the reading.</value>
+    [Description("The message that starts one reading, for a family whose trigger is not answered by it. Default null: read starts the reading.")]
+    public string? Trigger { get; init; }
+
+    /// <summary>The message that is answered by one reading.</summary>
+    [Description("The message that is answered by one reading.")]
     public required string Read { get; init; }
 
     /// <summary>How it writes a reading.</summary>

@@ -57,6 +57,9 @@ internal static partial class DriverCheck
         if (!Ascends(level.RangesVolts))
             yield return new(Field("level", "rangesVolts"), "this list", "at least one range, above 0 V, in ascending order",
                 "Sort the list.");
+        if (level.RangeArguments.Count is not 0 and var arguments && arguments != level.RangesVolts.Count)
+            yield return new(Field("level", "rangeArguments"), $"{arguments} names for {level.RangesVolts.Count} ranges", "one name for each range",
+                "Write the names in the order of rangesVolts.");
         if (!Ascends([.. level.Bandwidths.Select(bandwidth => bandwidth.Hertz)])
             || !Ascends([.. level.Bandwidths.Select(bandwidth => bandwidth.FromToneHertz)]))
             yield return new(Field("level", "bandwidths"), "this list",

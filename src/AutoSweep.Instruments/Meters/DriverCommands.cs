@@ -14,6 +14,7 @@ public static class DriverCommands
         .. Of(Field("level", "burst"), driver.Level?.Burst?.SetUp, driver.Level?.Burst?.Read),
         .. Of("frequency", driver.Frequency?.SetUp, driver.Frequency?.Read),
         .. Of("capacitance", driver.Capacitance?.SetUp, driver.Capacitance?.Read),
+        .. driver.Capacitance?.Trigger is { } trigger ? [(Field("capacitance", "trigger"), trigger)] : Array.Empty<(string, string)>(),
         .. driver.TearDown.Select((command, index) => (Item("tearDown", index), command)),
         .. driver.Beep is { } beep ? [(Field("beep", "command"), beep.Command)] : Array.Empty<(string, string)>(),
         .. driver.Display is { } display ? [(Field("display", "command"), display.Command)] : Array.Empty<(string, string)>(),

@@ -14,6 +14,11 @@ public sealed record DriverLevel
     [Description("The AC ranges in volts rms, ascending.")]
     public required IReadOnlyList<double> RangesVolts { get; init; }
 
+    /// <summary>What the meter calls the ranges, in the same order, where its command takes no volts; fills <c>{range}</c>.</summary>
+    /// <value>Default empty: it takes volts.</value>
+    [Description("What the meter calls the ranges, in the same order, where its command takes no volts; fills {range}. Default empty: it takes volts.")]
+    public IReadOnlyList<string> RangeArguments { get; init; } = [];
+
     /// <summary>How far beyond its name a range reads: 1.2 for 20 % more.</summary>
     [Description("How far beyond its name a range reads: 1.2 for 20 % more."), Range(1, 2)]
     public required double OverRange { get; init; }

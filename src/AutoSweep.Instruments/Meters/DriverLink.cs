@@ -23,6 +23,12 @@ public sealed record DriverLink
         Range(0, 60)]
     public double OpenSettleSeconds { get; init; }
 
+    /// <summary>The least time between an exchange and the next message, in seconds.</summary>
+    /// <value>Default 0. Handheld meters and some LAN ports lose messages that follow too fast.</value>
+    [Description("The least time between an exchange and the next message, in seconds. Default 0; handheld meters and some LAN ports lose messages "
+        + "that follow too fast."), Range(0, 5)]
+    public double PauseSeconds { get; init; }
+
     /// <summary>How long the meter may take to answer an ordinary query, in seconds.</summary>
     /// <value>Default 2 (VI_ATTR_TMO_VALUE's default, VPP-4.3).</value>
     [Description("How long the meter may take to answer an ordinary query, in seconds. Default 2 ."), Range(0.05, 60)]

@@ -53,9 +53,11 @@ public sealed record MeterDriver
     [Description("How it writes its readings.")]
     public DriverReply Reply { get; init; } = new();
 
-    /// <summary>The query that reads one entry of its error queue.</summary>
-    /// <value>Default <c>SYST:ERR?</c>; null for a meter without one.</value>
-    [Description("The query that reads one entry of its error queue. Default SYST:ERR?; null for a meter without one.")]
+    /// <summary>The query that reads one entry of its error queue; <c>*ESR?</c> for a meter that has the event register of IEEE 488.2, 11.5.1
+    /// alone.</summary>
+    /// <value>Default <c>SYST:ERR?</c>; null for a meter with neither: then nothing counts as refused.</value>
+    [Description("The query that reads one entry of its error queue; *ESR? for a meter that has the event register of IEEE 488.2, 11.5.1 alone. "
+        + "Default SYST:ERR?; null for a meter with neither: then nothing counts as refused.")]
     public string? ErrorQuery { get; init; } = "SYST:ERR?";
 
     /// <summary>Lets it beep.</summary>
@@ -71,6 +73,11 @@ public sealed record MeterDriver
     /// <summary>Commands sent before the link is closed, such as the one that gives the front panel back. All optional.</summary>
     [Description("Commands sent before the link is closed, such as the one that gives the front panel back. All optional.")]
     public IReadOnlyList<string> TearDown { get; init; } = [];
+
+    /// <summary>The real meters that this file was tried on, each with its model, firmware and date.</summary>
+    /// <value>Default empty: none yet.</value>
+    [Description("The real meters that this file was tried on, each with its model, firmware and date. Default empty: none yet.")]
+    public IReadOnlyList<string> TriedOn { get; init; } = [];
 
     /// <summary>What a person should know about this family, each with its source.</summary>
     [Description("What a person should know about this family, each with its source.")]
@@ -95,5 +102,5 @@ public sealed record MeterDriver
         Core.BenchFault.BadFile,
         $"the driver {Name} ({Title}) {does}",
         $"a driver whose driver.json has the section \"{section}\"",
-        "Choose another meter and driver for this; docs/drivers.md lists what each driver does.");
+        "Choose another meter and driver for this; drivers/README.md lists what each driver does.");
 }

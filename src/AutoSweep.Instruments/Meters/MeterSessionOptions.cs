@@ -18,6 +18,7 @@ public static class MeterSessionOptions
         },
         ReplyTerminator = driver.Link.ReplyTerminator == DriverTerminator.Cr ? '\r' : '\n',
         ErrorQuery = driver.ErrorQuery,
+        Pause = TimeSpan.FromSeconds(driver.Link.PauseSeconds),
         Exchange = exchange ?? new() { QueryTimeout = TimeSpan.FromSeconds(driver.Link.QueryTimeoutSeconds) },
     };
 }

@@ -60,6 +60,8 @@ public sealed class ScpiCapacitanceMeter : ICapacitanceMeter
             await SetUpAsync(cancellationToken);
         await _meter.SettleAsync(TimeSpan.FromSeconds(_driver.SettleSeconds), _setUpAt, cancellationToken);
         _isSetUp = false; // until it has answered: it may have been switched off in between
+        if (_driver.Trigger is { } trigger)
+            await _meter.TriggerAsync(trigger, cancellationToken);
         var reading = Interpret(await _meter.ReadAsync(_driver.Read, ReadTime, cancellationToken));
         _isSetUp = true;
         return reading;
@@ -97,8 +99,8 @@ public sealed class ScpiCapacitanceMeter : ICapacitanceMeter
     // The status first: a meter that is overloaded may write any number beside it.
     private CapacitanceReadingKind KindOf(string[] fields, out MeterReading capacitance)
     {
-        capacitance = _driver.Reply.CapacitanceField <= fields.Length
-            ? ScpiNumber.Read(fields[_driver.Reply.CapacitanceField - 1])
+        capacitance = _driver.Reply.CapacitanceIn(fields) is { } field
+            ? _meter.Driver.Reply.Read(field)
             : new(MeterReadingKind.Invalid, double.NaN, "");
         if (StatusOf(fields) is not CapacitanceReadingKind.Value and var told)
             return told;
@@ -125,8 +127,8 @@ public sealed class ScpiCapacitanceMeter : ICapacitanceMeter
     }
 
     private double? DissipationOf(string[] fields) =>
-        _driver.Reply.DissipationField is { } field && field <= fields.Length
-        && ScpiNumber.Read(fields[field - 1]) is { Kind: MeterReadingKind.Value } reading ? reading.Value : null;
+        _driver.Reply.DissipationIn(fields) is { } field
+        && _meter.Driver.Reply.Read(field) is { Kind: MeterReadingKind.Value } reading ? reading.Value : null;
 
     // The leads are a capacitance in parallel, without loss: the loss D·C stays, the capacitance falls.
     private CapacitanceReading Corrected(double picofarads, double? dissipation, string reply)

@@ -153,7 +153,7 @@ public sealed class ScpiLevelMeter : ILevelMeter
 
     private LevelBurst? Series(string reply, DriverBurst burst)
     {
-        var samples = reply.Split(',').Select(field => ScpiNumber.Read(field, _meter.Driver.Reply.Overloads)).ToList();
+        var samples = reply.Split(',').Select(_meter.Driver.Reply.Read).ToList();
         if (samples.Count == burst.Samples && samples.All(sample => sample.Kind == MeterReadingKind.Value))
             return new([.. samples.Select(sample => sample.Value)], TimeSpan.FromSeconds(burst.IntervalSeconds),
                 TimeSpan.FromSeconds(burst.ApertureSeconds), TimeSpan.FromSeconds(burst.TimeConstantSeconds));
@@ -165,7 +165,7 @@ public sealed class ScpiLevelMeter : ILevelMeter
     {
         var fields = reply.Split(',');
         var reading = _meter.Driver.Reply.Field <= fields.Length
-            ? ScpiNumber.Read(fields[_meter.Driver.Reply.Field - 1], _meter.Driver.Reply.Overloads)
+            ? _meter.Driver.Reply.Read(fields[_meter.Driver.Reply.Field - 1])
             : new MeterReading(MeterReadingKind.Invalid, double.NaN, reply);
         if (reading.Kind == MeterReadingKind.Invalid)
             _meter.NoReading(reply);

@@ -22,6 +22,7 @@ public sealed class ScpiSession : IAsyncDisposable
     private readonly SemaphoreSlim _gate = new(1, 1);
     private readonly TimeProvider _time;
     private readonly ILogger _log;
+    private long _endOfExchange;
 
     /// <summary>A session over an open link, which it owns from now on.</summary>
     /// <param name="link">The link.</param>
@@ -33,7 +34,7 @@ public sealed class ScpiSession : IAsyncDisposable
         (_options, _time, _log, Resource) = (options, time, log, link.Resource);
         _policy = new(options.Exchange, link.Resource.Text, time, log);
         _wire = new(link, options, time, log);
-        LastExchange = time.GetTimestamp();
+        LastExchange = _endOfExchange = time.GetTimestamp();
     }
 
     /// <summary>The resource at the other end.</summary>
@@ -111,13 +112,22 @@ public sealed class ScpiSession : IAsyncDisposable
         await _gate.WaitAsync(cancellationToken);
         try
         {
+            await PauseAsync(cancellationToken);
             LastExchange = _time.GetTimestamp();
             return await exchange();
         }
         finally
         {
+            _endOfExchange = _time.GetTimestamp();
             _gate.Release();
         }
+    }
+
+    private async Task PauseAsync(CancellationToken cancellationToken)
+    {
+        var left = _options.Pause - _time.GetElapsedTime(_endOfExchange);
+        if (left > TimeSpan.Zero)
+            await Task.Delay(left, _time, cancellationToken);
     }
 
     private BenchFaultException NotAnError(string query, string reply) => new(

@@ -11,6 +11,10 @@ public sealed record ScpiSessionOptions
     /// <value>Default LF; a CR before it is dropped. CR for an instrument that sends only that.</value>
     public char ReplyTerminator { get; init; } = '\n';
 
+    /// <summary>The least time between an exchange and the next message.</summary>
+    /// <value>Default zero.</value>
+    public TimeSpan Pause { get; init; }
+
     /// <summary>Time-outs and retries.</summary>
     public ExchangeOptions Exchange { get; init; } = new();
 

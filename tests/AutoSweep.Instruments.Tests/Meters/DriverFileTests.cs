@@ -48,6 +48,7 @@ public sealed class DriverFileTests : IDisposable
         { "identity", "[]" },
         { "level.rangesVolts", "[1, 0.1]" },
         { "level.rangesVolts", "[]" },
+        { "level.rangeArguments", "[\"0\", \"1\"]" },
         { "level.overRange", "0.5" },
         { "level.bandwidths", "[]" },
         { "level.read", "\"READ?\\n\"" },
