@@ -66,10 +66,19 @@ internal static partial class DriverCheck
                 "at least one bandwidth, hertz and fromToneHertz in ascending order", "Sort the list.");
         if (level.Burst is { } burst && string.IsNullOrWhiteSpace(burst.Source))
             yield return new(Field(Field("level", "burst"), "source"), "an empty text", "where its figures are published", "Name the page or the measurement.");
+        if (level.RangeArguments.Any(IsNoWord) || level.RangeArguments.Distinct(StringComparer.Ordinal).Count() < level.RangeArguments.Count)
+            yield return new(Field("level", "rangeArguments"), "an empty name, the same name twice, or more than printable ASCII",
+                "a word for each range, none twice", "Write the names as the manual has them.");
+        foreach (var (index, _) in level.Bandwidths.Index().Where(bandwidth => bandwidth.Item.Argument is { } argument && IsNoWord(argument)))
+            yield return new(Field(Item(Field("level", "bandwidths"), index), "argument"), "an empty name, or more than printable ASCII",
+                "a word such as S", "Write the name as the manual has it, or delete the field where the command takes hertz.");
         foreach (var (index, _) in level.Bandwidths.Index().Where(bandwidth => string.IsNullOrWhiteSpace(bandwidth.Item.Source)))
             yield return new(Field(Item(Field("level", "bandwidths"), index), "source"), "an empty text",
                 "where the settling time is published", "Name the page or the measurement.");
     }
+
+    // It goes into a command, which must stay one line.
+    private static bool IsNoWord(string text) => text.Length == 0 || text.Any(letter => letter is <= ' ' or > '~');
 
     private static bool Ascends(IReadOnlyList<double> values) =>
         values.Count > 0 && values[0] > 0 && values.Zip(values.Skip(1)).All(pair => pair.First < pair.Second);

@@ -49,6 +49,8 @@ public sealed class DriverFileTests : IDisposable
         { "level.rangesVolts", "[1, 0.1]" },
         { "level.rangesVolts", "[]" },
         { "level.rangeArguments", "[\"0\", \"1\"]" },
+        { "level.rangeArguments", "[\"0\", \"1\", \"1\"]" },
+        { "level.rangeArguments", "[\"0\", \"1\", \"2\\n*RST\"]" },
         { "level.overRange", "0.5" },
         { "level.bandwidths", "[]" },
         { "level.read", "\"READ?\\n\"" },
