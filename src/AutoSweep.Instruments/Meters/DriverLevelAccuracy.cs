@@ -22,6 +22,12 @@ public sealed record DriverLevelAccuracy
     [Description("What is added below that, as a share of the range: 0.001 for 0.1 %."), Range(0, 0.2)]
     public required double BelowAddShareOfRange { get; init; }
 
+    /// <summary>The lowest tone, in hertz, that the limits hold for; of a lower one no uncertainty is stated.</summary>
+    /// <value>Default 0: for all tones that the bandwidths pass.</value>
+    [Description("The lowest tone, in hertz, that the limits hold for; of a lower one no uncertainty is stated. Default 0: for all that the bandwidths pass."),
+        Range(0, 1e6)]
+    public double FromToneHertz { get; init; }
+
     /// <summary>Where that is published.</summary>
     [Description("Where that is published.")]
     public required string Source { get; init; }

@@ -18,7 +18,7 @@ public interface ILevelMeter : IAsyncDisposable
 
     /// <summary>What an absolute level is uncertain by, noise left out: one standard deviation in volts, in the range in use.</summary>
     /// <param name="volts">The level at the meter's input in volts rms.</param>
-    /// <returns>None where the maker's limits are not known.</returns>
+    /// <returns>None where the maker's limits are not known, or do not hold for the tone that was prepared for.</returns>
     double? UncertaintyVolts(double volts);
 
     /// <summary>Chooses the fixed AC range that holds a level, and the detector bandwidth that passes a tone.</summary>

@@ -19,6 +19,7 @@ public sealed class ScpiLevelMeter : ILevelMeter
     private readonly DriverLevel _level;
     private readonly TimeProvider _time;
     private MeterSetting _setting;
+    private double _lowestHertz;
 
     // A counter needs a tenth of its range (makers' specifications): it counts in the lowest one until that overloads.
     private MeterSetting _counting;
@@ -40,7 +41,8 @@ public sealed class ScpiLevelMeter : ILevelMeter
         : _setting.Bandwidth.SettleSeconds);
 
     /// <inheritdoc/>
-    public double? UncertaintyVolts(double volts) => _level.Accuracy?.StandardUncertaintyVolts(volts, RangeVolts);
+    public double? UncertaintyVolts(double volts) =>
+        _level.Accuracy is { } accuracy && _lowestHertz >= accuracy.FromToneHertz ? accuracy.StandardUncertaintyVolts(volts, RangeVolts) : null;
 
     /// <summary>Identifies a meter and sets it up.</summary>
     /// <param name="session">A session, which the meter owns from now on.</param>
@@ -64,6 +66,7 @@ public sealed class ScpiLevelMeter : ILevelMeter
         var setting = MeterSetting.For(_meter.Driver, largestVolts, lowestHertz);
         if (setting != _setting)
             (_setting, _function) = (setting, MeterFunction.Unknown);
+        _lowestHertz = lowestHertz;
         await ChooseAsync(MeterFunction.Level, _level.SetUp, cancellationToken);
     }
 

@@ -41,6 +41,25 @@ public sealed class MeterDialectTests
         Assert.Equal(MeterReadingKind.Value, new DriverReply().Read("1.0E+30").Kind);
 
     [Theory]
+    [InlineData(44.9, false)]
+    [InlineData(45, true)]
+    public async Task No_uncertainty_is_stated_of_a_tone_below_those_that_the_makers_limits_hold_for(double hertz, bool stated)
+    {
+        await using var meter = await LevelAsync(new(), Drivers.Small with
+        {
+            Level = Drivers.Small.Level! with
+            {
+                Accuracy = new()
+                {
+                    ShareOfReading = 0.002, ShareOfRange = 0.0005, HoldsFromShareOfRange = 0.05, BelowAddShareOfRange = 0.001, FromToneHertz = 45, Source = "test",
+                },
+            },
+        });
+        await meter.PrepareLevelAsync(0.05, hertz, default);
+        Assert.Equal(stated, meter.UncertaintyVolts(0.05) is not null);
+    }
+
+    [Theory]
     [InlineData("C=186.97E-6,D=0.2015,BIN=2", CapacitanceReadingKind.Value, 0.2015)]
     [InlineData("C=186.97E-6,R=0.2015,BIN=2", CapacitanceReadingKind.Value, null)]
     [InlineData("L=1.5000E-6,Q=2.18,NOBIN", CapacitanceReadingKind.Invalid, null)]
