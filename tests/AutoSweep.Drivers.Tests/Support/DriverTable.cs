@@ -30,7 +30,8 @@ internal static class DriverTable
 
     private static string Accuracy(DriverLevelAccuracy? accuracy) => accuracy is null ? "-"
         : $"{Percent(accuracy.ShareOfReading)} + {Percent(accuracy.ShareOfRange)} of range; under {Percent(accuracy.HoldsFromShareOfRange)} of range "
-            + $"{Percent(accuracy.BelowAddShareOfRange)} of it more{(accuracy.FromToneHertz > 0 ? FormattableString.Invariant($"; from {accuracy.FromToneHertz} Hz") : "")}";
+            + $"{Percent(accuracy.BelowAddShareOfRange)} of it more"
+            + (accuracy.FromToneHertz > 0 ? FormattableString.Invariant($"; from {accuracy.FromToneHertz} Hz") : "");
 
     private static string Capacitance(DriverCapacitance? capacitance) => capacitance is null ? "no"
         : $"{(capacitance.Reply.DissipationField is null ? "C alone" : FormattableString.Invariant($"Cp and D at {capacitance.TestHertz} Hz"))}: "

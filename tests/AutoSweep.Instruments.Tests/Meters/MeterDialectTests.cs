@@ -51,7 +51,8 @@ public sealed class MeterDialectTests
             {
                 Accuracy = new()
                 {
-                    ShareOfReading = 0.002, ShareOfRange = 0.0005, HoldsFromShareOfRange = 0.05, BelowAddShareOfRange = 0.001, FromToneHertz = 45, Source = "test",
+                    ShareOfReading = 0.002, ShareOfRange = 0.0005, HoldsFromShareOfRange = 0.05, BelowAddShareOfRange = 0.001,
+                    FromToneHertz = 45, Source = "test",
                 },
             },
         });
