@@ -36,6 +36,7 @@ public static class RootCommandLine
         ReportCommand.Build(),
         ServeCommand.Build(),
         FixtureCommand.Build(),
+        InstrumentsCommand.Build(),
         CurveCommand.Build(),
         HistoryCommand.Build(),
     };

@@ -4,7 +4,7 @@ using System.Text;
 
 namespace AutoSweep.Instruments.Tests.Support;
 
-/// <summary>Answers lines on a socket, one connection after the other. An answer of null is silence.</summary>
+/// <summary>Answers lines, ended by LF or CR, on a socket, one connection after the other. An answer of null is silence.</summary>
 public sealed class LineInstrument : IAsyncDisposable
 {
     private readonly TcpListener _listener = new(IPAddress.Loopback, 0);
@@ -71,10 +71,12 @@ public sealed class LineInstrument : IAsyncDisposable
     {
         try
         {
-            using var reader = new StreamReader(new NetworkStream(client), Encoding.ASCII);
-            while (await reader.ReadLineAsync() is { } line)
+            var (letter, line) = (new byte[1], new StringBuilder());
+            while (await client.ReceiveAsync(letter) > 0)
             {
-                if (_answer(line) is { } answer)
+                if (letter[0] is not ((byte)'\n' or (byte)'\r'))
+                    line.Append((char)letter[0]);
+                else if (line.Length > 0 && Taken(line) is { } answer)
                     await client.SendAsync(Encoding.ASCII.GetBytes(answer));
             }
         }
@@ -82,5 +84,12 @@ public sealed class LineInstrument : IAsyncDisposable
         {
             // This connection has ended.
         }
+    }
+
+    private string? Taken(StringBuilder line)
+    {
+        var text = line.ToString();
+        line.Clear();
+        return _answer(text);
     }
 }
