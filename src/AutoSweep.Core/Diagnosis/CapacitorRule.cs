@@ -54,7 +54,8 @@ internal sealed class CapacitorRule : IFaultRule
     private static GeneratorFault? ByLevel(OutputEvidence one, CapacitorEffect effect, double lost, double sd, DiagnosisOptions options)
     {
         var bySpeed = effect.LossDecibels(one.Swept!.PeakPicofarads!.Value, 0);
-        if (lost <= bySpeed + options.SoundCapacitorDecibels + (options.CoverageFactor * sd))
+        var sound = effect.LossDecibels(effect.PeakPicofarads, options.SoundDissipation) + options.MatchedDecibels;
+        if (lost <= bySpeed + sound + (options.CoverageFactor * sd))
             return null;
         var most = Math.Max(effect.LossDecibels(options.LargestDrift * effect.PeakPicofarads, 0),
             effect.LossDecibels(effect.PeakPicofarads / 2, 0));

@@ -23,9 +23,13 @@ public sealed record DiagnosisOptions
     /// <value>Default 0.5 dB.</value>
     public double LeakyDecibels { get; init; } = 0.5;
 
-    /// <summary>What a sound old capacitor may lose by its own dissipation, in decibels, where its dissipation was not measured.</summary>
-    /// <value>Default 1 dB: D 0.008 in a filter of Q 16.</value>
-    public double SoundCapacitorDecibels { get; init; } = 1;
+    /// <summary>The dissipation that a sound old capacitor may have, where it was not measured; how much level it costs goes by the filter's Q.</summary>
+    /// <value>Default 0.01: paper at 1 kHz (from memory).</value>
+    public double SoundDissipation { get; init; } = 0.01;
+
+    /// <summary>How much level a capacitor that was matched to its coil by hand may lose by its value, in decibels.</summary>
+    /// <value>Default 0.2 dB: a fifth of a half-width.</value>
+    public double MatchedDecibels { get; init; } = 0.2;
 
     /// <summary>How far up a capacitor drifts at the most, as a factor of what the filter wants.</summary>
     /// <value>Default 3: 0.105 µF parts were found at 0.3 µF (published repair page).</value>
