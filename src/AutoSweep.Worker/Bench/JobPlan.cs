@@ -15,6 +15,9 @@ public sealed record JobPlan
     /// <summary>Whether outputs are recognised by their tone; otherwise the person is asked for one after the other.</summary>
     public required bool HandsFree { get; init; }
 
+    /// <summary>Whether an instrument that is not there yet is waited for.</summary>
+    public bool WaitsForBench { get; init; }
+
     /// <summary>How outputs are levelled, where that is one of the stages.</summary>
     public LevellingOptions Levelling { get; init; } = new();
 

@@ -47,7 +47,11 @@ public sealed class JobWorker(
         }
         catch (OperationCanceledException)
         {
-            outcome.Stopped();
+            // Keeping the bench connected until told to stop is the whole of a plan without stages.
+            if (plan.Stages.Count == 0)
+                outcome.Completed();
+            else
+                outcome.Stopped();
         }
         catch (Exception fault)
         {
@@ -61,7 +65,9 @@ public sealed class JobWorker(
     private async Task WorkAsync(CancellationToken cancellationToken)
     {
         var needsFixture = plan.Stages.Contains(JobStage.Sweep);
-        await using var bench = await ConnectedBench.OpenAsync(plan.Wiring, needsFixture, RatedInstruments.Options(plan.ClockRate, _clock, logs), cancellationToken);
+        await using var bench = plan.WaitsForBench
+            ? await new BenchWait(board, _clock).OpenAsync(plan.Wiring, OpenAsync, cancellationToken)
+            : await OpenAsync(cancellationToken);
         record.Append(bench.Describe());
         record.Appended += KeepFilesCurrent;
         if (plan.Stages.Count == 0)
@@ -69,6 +75,9 @@ public sealed class JobWorker(
         foreach (var stage in Stages(bench))
             await RunAsync(stage, cancellationToken);
         board.Show(status => status with { Activity = BenchActivity.Finished, Output = null, Next = null, Message = null });
+
+        Task<ConnectedBench> OpenAsync(CancellationToken cancellation) =>
+            ConnectedBench.OpenAsync(plan.Wiring, needsFixture, RatedInstruments.Options(plan.ClockRate, _clock, logs), cancellation);
     }
 
     // Before the beep that says "done": who looks at the files then finds the output in them.
@@ -81,7 +90,7 @@ public sealed class JobWorker(
     // Nothing to measure: the bench stays connected, and a meter that has gone is noticed.
     private async Task KeepAsync(ConnectedBench bench, CancellationToken cancellationToken)
     {
-        board.Show(status => status with { Activity = BenchActivity.Waiting, Message = "The bench is connected. Ctrl-C ends." });
+        board.Show(status => status with { Activity = BenchActivity.Waiting, Message = "The bench is connected; nothing is measured. Ctrl-C, or the service manager, ends it." });
         using var heartbeat = new PeriodicTimer(Heartbeat, _clock);
         while (await heartbeat.WaitForNextTickAsync(cancellationToken))
             await bench.Meter.ReadLevelAsync(cancellationToken);

@@ -1,9 +1,11 @@
 using System.Globalization;
 using AutoSweep.Worker.Bench;
 using AutoSweep.Worker.Job;
+using AutoSweep.Worker.Service;
 using AutoSweep.Worker.Terminal;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
+using Microsoft.Extensions.Logging;
 using Serilog;
 
 namespace AutoSweep.Worker.Commands;
@@ -20,11 +22,6 @@ public static class HostedJob
     {
         using var job = record;
         var builder = new HostApplicationBuilder();
-        builder.Logging.Services.AddSerilog(log => log.MinimumLevel.Debug().WriteTo.File(
-            record.Folder.Log,
-            rollingInterval: RollingInterval.Day,
-            retainedFileCountLimit: 31,
-            formatProvider: CultureInfo.InvariantCulture));
         builder.Services
             .AddSingleton(record).AddSingleton(plan).AddSingleton<BenchBoard>().AddSingleton<JobOutcome>()
             .AddSingleton<IOperatorKeys, ConsoleKeys>()
@@ -32,15 +29,43 @@ public static class HostedJob
             // Time enough to open the relays and close the links.
             .Configure<HostOptions>(options => options.ShutdownTimeout = TimeSpan.FromSeconds(15))
             .Configure<ConsoleLifetimeOptions>(options => options.SuppressStatusMessages = true);
+        if (ServiceManager.IsPresent)
+            ServiceManager.Join(builder, LogFile(new(), record).CreateLogger());
+        else
+            builder.Services.AddSerilog(log => LogFile(log, record));
         using var host = builder.Build();
-        // Running the host to its end disposes its services; what is asked for afterwards is taken out before.
         var outcome = host.Services.GetRequiredService<JobOutcome>();
-        var screen = BenchScreen.For(plan, record, host.Services.GetRequiredService<BenchBoard>());
+        var screen = Screen(plan, record, host.Services);
         using var closing = CancellationTokenSource.CreateLinkedTokenSource(
             cancellationToken, host.Services.GetRequiredService<IHostApplicationLifetime>().ApplicationStopping);
         var shown = screen.ShowAsync(closing.Token);
-        await host.RunAsync(cancellationToken);
+        await RunAsync(host, cancellationToken);
         await shown;
         return outcome;
+    }
+
+    private static async Task RunAsync(IHost host, CancellationToken cancellationToken)
+    {
+        try
+        {
+            await host.StartAsync(cancellationToken);
+            await host.WaitForShutdownAsync(cancellationToken);
+        }
+        catch (OperationCanceledException)
+        {
+            // Stopped while the start still waited for the bench: what had begun is ended in order all the same.
+            await host.StopAsync(CancellationToken.None);
+        }
+    }
+
+    private static LoggerConfiguration LogFile(LoggerConfiguration log, JobRecord record) => log.MinimumLevel.Debug().WriteTo.File(
+        record.Folder.Log, rollingInterval: RollingInterval.Day, retainedFileCountLimit: 31, formatProvider: CultureInfo.InvariantCulture);
+
+    private static IBenchScreen Screen(JobPlan plan, JobRecord record, IServiceProvider services)
+    {
+        var board = services.GetRequiredService<BenchBoard>();
+        return ServiceManager.IsPresent
+            ? new LoggedScreen(services.GetRequiredService<ILogger<LoggedScreen>>(), record, board)
+            : BenchScreen.For(plan, record, board);
     }
 }

@@ -39,7 +39,14 @@ public sealed class JobFlags
 
     /// <summary>Opens the job: new, or resumed. A survey's job may be gone on with by a sweep.</summary>
     /// <exception cref="Core.BenchFaultException">In use, damaged, or a profile that cannot be read.</exception>
-    public JobRecord Open(ParseResult parsed)
+    public JobRecord Open(ParseResult parsed) => Open(parsed, goOn: false);
+
+    /// <summary>Opens the job as <see cref="Open(ParseResult)"/> does, but goes on with a job that lies in the folder without being told: a
+    /// service starts with the same words every time, and it measures nothing.</summary>
+    /// <exception cref="Core.BenchFaultException">In use, damaged, or a profile that cannot be read.</exception>
+    public JobRecord OpenOrGoOn(ParseResult parsed) => Open(parsed, goOn: true);
+
+    private JobRecord Open(ParseResult parsed, bool goOn)
     {
         // The profile is read first: a typing error in its name must not leave an empty job behind.
         var generator = parsed.GetValue(_generator);
@@ -47,7 +54,7 @@ public sealed class JobFlags
         var folder = JobFolder.Open(parsed.GetValue(_job)!);
         try
         {
-            return parsed.GetValue(_resume)
+            return parsed.GetValue(_resume) || (goOn && new FileInfo(folder.Journal) is { Exists: true, Length: > 0 })
                 ? JobRecord.Resume(folder, parsed.GetValue(_setAside), TimeProvider.System)
                 : JobRecord.Begin(folder, profile ?? throw NoGenerator(), Software.NameAndVersion, TimeProvider.System);
         }

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using AutoSweep.Worker.Bench;
+using AutoSweep.Worker.Service;
 
 namespace AutoSweep.Worker.Commands;
 
@@ -12,7 +13,12 @@ public static class RootCommandLine
     public static async Task<int> RunAsync(string[] arguments)
     {
         var parsed = Build().Parse(arguments);
-        var code = await parsed.InvokeAsync(new() { EnableDefaultExceptionHandler = false });
+        var code = await parsed.InvokeAsync(new()
+        {
+            EnableDefaultExceptionHandler = false,
+            // A service manager has its own signals and its own patience; the host attends to both.
+            ProcessTerminationTimeout = ServiceManager.IsPresent ? null : new InvocationConfiguration().ProcessTerminationTimeout,
+        });
         return parsed.Errors.Count > 0 ? JobOutcome.BadUsage : code;
     }
 

@@ -25,22 +25,28 @@ public sealed class SimulatorProcess : IAsyncDisposable
     /// <exception cref="BenchFaultException">It is not there.</exception>
     public static SimulatorProcess Start(IEnumerable<string> arguments)
     {
-        var program = Path.Combine(AppContext.BaseDirectory, "sim", "autosweep-sim.dll");
-        if (!File.Exists(program))
-        {
-            throw new BenchFaultException(
-                BenchFault.NotReachable,
-                $"no simulator at {program}",
-                "the simulator beside the program",
-                "build the whole solution: dotnet build -c Release");
-        }
-
-        return new(Process.Start(new ProcessStartInfo(DotnetHost(), ["exec", program, .. arguments])
+        var command = Command(arguments).ToList();
+        return new(Process.Start(new ProcessStartInfo(command[0], command[1..])
         {
             RedirectStandardInput = true,
             RedirectStandardOutput = true,
             RedirectStandardError = true,
         })!);
+    }
+
+    // A build lays it as an assembly that the same runtime runs; a single file, published, brings its own runtime.
+    private static IEnumerable<string> Command(IEnumerable<string> arguments)
+    {
+        var folder = Path.Combine(AppContext.BaseDirectory, "sim");
+        var assembly = Path.Combine(folder, "autosweep-sim.dll");
+        var single = Path.Combine(folder, OperatingSystem.IsWindows() ? "autosweep-sim.exe" : "autosweep-sim");
+        return File.Exists(assembly) ? [DotnetHost(), "exec", assembly, .. arguments]
+            : File.Exists(single) ? [single, .. arguments]
+            : throw new BenchFaultException(
+                BenchFault.NotReachable,
+                $"no simulator in {folder}",
+                "the simulator beside the program",
+                "build the whole solution, dotnet build -c Release, or publish the program again as docs/service.md says");
     }
 
     /// <inheritdoc/>

@@ -3,6 +3,7 @@ using System.Globalization;
 using AutoSweep.Core;
 using AutoSweep.Core.Journal;
 using AutoSweep.Worker.Bench;
+using AutoSweep.Worker.Service;
 using AutoSweep.Worker.Terminal;
 using Spectre.Console;
 
@@ -87,8 +88,10 @@ public static class StageCommand
             outcome.Failed(fault);
         }
 
-        if (outcome.Fault is { } trouble)
-            FaultText.Write(AnsiConsole.Create(new() { Out = new AnsiConsoleOutput(Console.Error) }), trouble);
+        if (outcome.Fault is { } trouble && ServiceManager.IsSystemd)
+            await Console.Error.WriteLineAsync(ServiceManager.FaultLine(trouble));
+        else if (outcome.Fault is { } told)
+            FaultText.Write(AnsiConsole.Create(new() { Out = new AnsiConsoleOutput(Console.Error) }), told);
         return outcome.ExitCode;
     }
 }

@@ -21,6 +21,9 @@ internal static class Programs
     public static Process Start(string program, params IEnumerable<string> arguments) =>
         Launch(DotnetHost, ["exec", program, .. arguments]);
 
+    /// <summary>The words that start a program from a command line.</summary>
+    public static IEnumerable<string> Command(string program, params IEnumerable<string> arguments) => [DotnetHost, "exec", program, .. arguments];
+
     /// <summary>Starts a shell line in which "$@" is the program with its arguments: for limits that a shell can set.</summary>
     public static Process StartInShell(string line, string program, params IEnumerable<string> arguments) =>
         Launch("/bin/bash", ["-c", line, "bash", DotnetHost, "exec", program, .. arguments]);
