@@ -29,7 +29,7 @@ internal static class Programs
         Launch("/bin/bash", ["-c", line, "bash", DotnetHost, "exec", program, .. arguments]);
 
     // <root>/shared/Microsoft.NETCore.App/<version>/ and <root>/dotnet.
-    private static string DotnetHost => Path.GetFullPath(Path.Combine(RuntimeEnvironment.GetRuntimeDirectory(), "..", "..", "..",
+    internal static string DotnetHost => Path.GetFullPath(Path.Combine(RuntimeEnvironment.GetRuntimeDirectory(), "..", "..", "..",
         "dotnet"));
 
     private static Process Launch(string file, IEnumerable<string> arguments) => Process.Start(new ProcessStartInfo(file, arguments)
