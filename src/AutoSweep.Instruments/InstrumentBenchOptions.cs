@@ -19,7 +19,7 @@ public sealed record InstrumentBenchOptions
     public TimeProvider Time { get; init; } = TimeProvider.System;
 
     /// <summary>Makes the opener of links, given the clock; the place to register further kinds of link.</summary>
-    /// <value>Default: raw TCP sockets and serial lines.</value>
+    /// <value>Default: all kinds in docs/links.md.</value>
     public Func<TimeProvider, LinkOpener> Links { get; init; } = static time => new(time);
 
     /// <summary>Where meter drivers are found.</summary>
