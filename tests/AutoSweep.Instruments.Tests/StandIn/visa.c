@@ -235,6 +235,7 @@ int32_t viRead(uint32_t vi, uint8_t *buffer, uint32_t count, uint32_t *done)
     pthread_mutex_lock(&lock);
     session->reading = 1;
     pthread_mutex_unlock(&lock);
+    called("reading"); /* from here on viTerminate ends it */
     status = message_of(session, buffer, count, done);
     pthread_mutex_lock(&lock);
     session->reading = 0;
