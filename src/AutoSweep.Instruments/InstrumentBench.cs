@@ -86,6 +86,38 @@ public static class InstrumentBench
             cancellationToken);
     }
 
+    /// <summary>Opens a link as a driver asks for it.</summary>
+    /// <param name="resource">A VISA resource name, or a plain port or <c>host:port</c>.</param>
+    /// <param name="driver">The driver.</param>
+    /// <param name="options">Clock, time-outs.</param>
+    /// <param name="cancellationToken">Ends the attempt.</param>
+    /// <exception cref="Core.BenchFaultException">No such port, or nobody there.</exception>
+    public static Task<ILink> OpenLinkAsync(
+        string resource, MeterDriver driver, InstrumentBenchOptions options, CancellationToken cancellationToken) =>
+        OpenLinkAsync(resource, driver.Link.Serial, MeterSessionOptions.Of(driver, options.Exchange), options, cancellationToken);
+
+    /// <summary>Opens a session as a driver asks for it; nothing is sent yet.</summary>
+    /// <param name="resource">A VISA resource name, or a plain port or <c>host:port</c>.</param>
+    /// <param name="driver">The driver.</param>
+    /// <param name="options">Clock, log, time-outs.</param>
+    /// <param name="cancellationToken">Ends the attempt.</param>
+    /// <exception cref="Core.BenchFaultException">No such port, or nobody there.</exception>
+    public static async Task<ScpiSession> OpenSessionAsync(
+        string resource, MeterDriver driver, InstrumentBenchOptions options, CancellationToken cancellationToken) => new(
+        await OpenLinkAsync(resource, driver, options, cancellationToken), MeterSessionOptions.Of(driver, options.Exchange), options.Time,
+        options.LoggerFactory.CreateLogger<ScpiSession>());
+
+    private static Task<ILink> OpenLinkAsync(
+        string resource, SerialSettings serial, ScpiSessionOptions sessionOptions, InstrumentBenchOptions options, CancellationToken cancellationToken)
+    {
+        var settings = new LinkSettings(serial)
+        {
+            ConnectTimeout = ConnectTime * sessionOptions.Exchange.QueryTimeout,
+            ReplyTerminator = sessionOptions.ReplyTerminator,
+        };
+        return options.Links(options.Time).OpenAsync(ResourceName.Parse(resource), settings, cancellationToken);
+    }
+
     private static async Task<TInstrument> OpenAsync<TInstrument>(
         string resource,
         SerialSettings serial,
@@ -94,12 +126,7 @@ public static class InstrumentBench
         Func<ScpiSession, Task<TInstrument>> open,
         CancellationToken cancellationToken)
     {
-        var settings = new LinkSettings(serial)
-        {
-            ConnectTimeout = ConnectTime * sessionOptions.Exchange.QueryTimeout,
-            ReplyTerminator = sessionOptions.ReplyTerminator,
-        };
-        var link = await options.Links(options.Time).OpenAsync(ResourceName.Parse(resource), settings, cancellationToken);
+        var link = await OpenLinkAsync(resource, serial, sessionOptions, options, cancellationToken);
         var session = new ScpiSession(link, sessionOptions, options.Time, options.LoggerFactory.CreateLogger<ScpiSession>());
         try
         {

@@ -17,6 +17,9 @@ internal sealed class DriverCommandSender(ScpiSession session, MeterDriver drive
             await SendAsync(command, fill, cancellationToken);
     }
 
+    /// <summary>The commands that the meter has refused.</summary>
+    public IReadOnlyCollection<string> LeftOut => _leftOut;
+
     /// <summary>Whether the meter has refused a command.</summary>
     public bool IsLeftOut(DriverCommand command) => _leftOut.Contains(command.Command);
 

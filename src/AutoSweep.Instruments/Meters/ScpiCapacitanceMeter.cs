@@ -34,6 +34,9 @@ public sealed class ScpiCapacitanceMeter : ICapacitanceMeter
     /// <inheritdoc/>
     public TimeSpan ReadTime => TimeSpan.FromSeconds(_driver.ReadSeconds);
 
+    /// <summary>The optional commands that this meter has refused so far.</summary>
+    internal IReadOnlyCollection<string> Refused => _meter.Sender.LeftOut;
+
     /// <summary>Identifies a meter and sets it up.</summary>
     /// <param name="session">A session, which the meter owns from now on.</param>
     /// <param name="driver">The driver of its family.</param>

@@ -44,6 +44,9 @@ public sealed class ScpiLevelMeter : ILevelMeter
     public double? UncertaintyVolts(double volts) =>
         _level.Accuracy is { } accuracy && _lowestHertz >= accuracy.FromToneHertz ? accuracy.StandardUncertaintyVolts(volts, RangeVolts) : null;
 
+    /// <summary>The optional commands that this meter has refused so far.</summary>
+    internal IReadOnlyCollection<string> Refused => _meter.Sender.LeftOut;
+
     /// <summary>Identifies a meter and sets it up.</summary>
     /// <param name="session">A session, which the meter owns from now on.</param>
     /// <param name="driver">The driver of its family.</param>
@@ -77,6 +80,10 @@ public sealed class ScpiLevelMeter : ILevelMeter
         var reading = await ReadAsync(_level.Read, Settling, TimeSpan.Zero, cancellationToken);
         return reading is { Kind: MeterReadingKind.Value, Value: < 0 } ? new(MeterReadingKind.Invalid, double.NaN, reading.Raw) : reading;
     }
+
+    /// <summary>One sample without waiting for what is left of the settling, to measure how long it takes.</summary>
+    internal Task<MeterReading> ReadUnsettledAsync(CancellationToken cancellationToken) =>
+        ReadAsync(_level.Read, TimeSpan.Zero, Settling, cancellationToken);
 
     /// <inheritdoc/>
     /// <remarks>Detector and number of samples stay as the series has them, so the next reading sends its whole set-up again.</remarks>

@@ -20,6 +20,11 @@ public sealed record BenchWiring
     [Description("The meter's driver; scpi-dmm when left out.")]
     public string MeterDriver { get; init; } = "scpi-dmm";
 
+    /// <summary>A folder of further meter drivers; relative to bench.json when it stands there.</summary>
+    /// <value>Default none: the data folder's and the program's own are looked into in any case.</value>
+    [Description("A folder of further meter drivers, relative to this file; the data folder's and the program's own are looked into in any case.")]
+    public string? Drivers { get; init; }
+
     /// <summary>Voltage gain of a front-end amplifier between the clips and the meter, 1 without one; 0.01 to 10000.</summary>
     [Description("Voltage gain of a front-end amplifier between the clips and the meter; 1 when left out.")]
     [Range(0.01, 10000)]

@@ -12,7 +12,7 @@ public static class BenchWiringFile
     public static BenchWiring Read(string path)
     {
         var wiring = StrictJsonFile.Read<BenchWiring>(path).Value;
-        return wiring with { Calibration = Beside(path, wiring.Calibration) };
+        return wiring with { Calibration = Beside(path, wiring.Calibration), Drivers = Beside(path, wiring.Drivers) };
     }
 
     private static string? Beside(string path, string? file) =>

@@ -23,6 +23,9 @@ public sealed class JobOutcome
     /// <summary>Exit code of a check that finds that a fixture's calibration no longer holds.</summary>
     public const int CalibrationOff = 13;
 
+    /// <summary>Exit code of a check with hardware that finds a meter otherwise than its driver says.</summary>
+    public const int MeterDiffers = 17;
+
     /// <summary>The exit code; the faults of <see cref="BenchFault"/> keep their own number.</summary>
     public int ExitCode { get; private set; } = StoppedByPerson;
 
@@ -37,6 +40,12 @@ public sealed class JobOutcome
 
     /// <summary>The check is done; the calibration no longer holds.</summary>
     public void CalibrationIsOff() => ExitCode = CalibrationOff;
+
+    /// <summary>The check is done; the driver's folder has faults.</summary>
+    public void DriverHasFaults() => ExitCode = (int)BenchFault.BadFile;
+
+    /// <summary>The check is done; the meter does otherwise than its driver says.</summary>
+    public void MeterIsOtherwise() => ExitCode = MeterDiffers;
 
     /// <summary>The person stopped the work.</summary>
     public void Stopped() => ExitCode = StoppedByPerson;

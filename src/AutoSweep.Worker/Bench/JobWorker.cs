@@ -77,7 +77,7 @@ public sealed class JobWorker(
         board.Show(status => status with { Activity = BenchActivity.Finished, Output = null, Next = null, Message = null });
 
         Task<ConnectedBench> OpenAsync(CancellationToken cancellation) =>
-            ConnectedBench.OpenAsync(plan.Wiring, needsFixture, RatedInstruments.Options(plan.ClockRate, _clock, logs), cancellation);
+            ConnectedBench.OpenAsync(plan.Wiring, needsFixture, RatedInstruments.Options(plan.ClockRate, _clock, logs, plan.Wiring.Drivers), cancellation);
     }
 
     // Before the beep that says "done": who looks at the files then finds the output in them.

@@ -14,9 +14,10 @@ public static class RatedInstruments
     /// <param name="rate">How many bench seconds pass in one wall second; 1 on a real bench.</param>
     /// <param name="clock">The clock of that rate.</param>
     /// <param name="logs">Where exchanges are logged.</param>
-    public static InstrumentBenchOptions Options(double rate, TimeProvider clock, ILoggerFactory logs)
+    /// <param name="drivers">A folder of further meter drivers, or none.</param>
+    public static InstrumentBenchOptions Options(double rate, TimeProvider clock, ILoggerFactory logs, string? drivers = null)
     {
-        var options = new InstrumentBenchOptions { LoggerFactory = logs, Time = clock };
+        var options = new InstrumentBenchOptions { LoggerFactory = logs, Time = clock, Drivers = MeterDrivers.Library(drivers) };
         return rate > 1
             ? options with
             {

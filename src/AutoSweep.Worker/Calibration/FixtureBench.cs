@@ -55,7 +55,7 @@ public sealed class FixtureBench : IAsyncDisposable
     public static async Task<FixtureBench> OpenAsync(FixtureBenchPlan plan, CancellationToken cancellationToken)
     {
         var wiring = plan.Wiring;
-        var options = RatedInstruments.Options(plan.ClockRate, RatedInstruments.Clock(plan.ClockRate), NullLoggerFactory.Instance) with
+        var options = RatedInstruments.Options(plan.ClockRate, RatedInstruments.Clock(plan.ClockRate), NullLoggerFactory.Instance, wiring.Drivers) with
         {
             CapacitanceMeterLeads = Capacitance.FromPicofarads(wiring.CapacitanceMeterLeadsPicofarads),
         };

@@ -21,6 +21,7 @@ public sealed class BenchFlags
         Description = "The meter's driver. Left out: scpi-dmm, which most SCPI multimeters follow.",
         HelpName = "NAME",
     };
+    private readonly Option<string?> _drivers = DriverFolderCommand.Drivers();
     private readonly Option<double?> _gain = new("--amplifier-gain")
     {
         Description = "Voltage gain of a front-end amplifier before the meter. Left out: 1, no amplifier.",
@@ -48,7 +49,7 @@ public sealed class BenchFlags
         // The same limits as in bench.json.
         FlagRange.Require(_gain, 0.01, 10000);
         FlagRange.Require(_settle, 0, 60);
-        foreach (var option in new Option[] { _bench, _meter, _driver, _gain, _fixture, _calibration, _settle })
+        foreach (var option in new Option[] { _bench, _meter, _driver, _drivers, _gain, _fixture, _calibration, _settle })
             command.Add(option);
     }
 
@@ -61,6 +62,7 @@ public sealed class BenchFlags
         {
             Meter = parsed.GetValue(_meter) ?? wiring.Meter,
             MeterDriver = parsed.GetValue(_driver) ?? wiring.MeterDriver,
+            Drivers = parsed.GetValue(_drivers) ?? wiring.Drivers,
             AmplifierGain = parsed.GetValue(_gain) ?? wiring.AmplifierGain,
             Fixture = parsed.GetValue(_fixture) ?? wiring.Fixture,
             Calibration = parsed.GetValue(_calibration) ?? wiring.Calibration,

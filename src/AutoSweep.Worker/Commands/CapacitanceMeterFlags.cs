@@ -16,6 +16,7 @@ public sealed class CapacitanceMeterFlags
         Description = "The capacitance meter's driver. Left out: scpi-lcr, which most SCPI LCR meters follow.",
         HelpName = "NAME",
     };
+    private readonly Option<string?> _drivers = DriverFolderCommand.Drivers();
     private readonly Option<double?> _leads = new("--capacitance-meter-leads")
     {
         Description = "Picofarads of its leads, where the meter itself does not correct them. Left out: 0.",
@@ -26,7 +27,7 @@ public sealed class CapacitanceMeterFlags
     public void AddTo(Command command)
     {
         FlagRange.Require(_leads, 0, 10000);
-        foreach (var option in new Option[] { _meter, _driver, _leads })
+        foreach (var option in new Option[] { _meter, _driver, _drivers, _leads })
             command.Add(option);
     }
 
@@ -35,6 +36,7 @@ public sealed class CapacitanceMeterFlags
     {
         CapacitanceMeter = parsed.GetValue(_meter) ?? wiring.CapacitanceMeter,
         CapacitanceMeterDriver = parsed.GetValue(_driver) ?? wiring.CapacitanceMeterDriver,
+        Drivers = parsed.GetValue(_drivers) ?? wiring.Drivers,
         CapacitanceMeterLeadsPicofarads = parsed.GetValue(_leads) ?? wiring.CapacitanceMeterLeadsPicofarads,
     };
 }

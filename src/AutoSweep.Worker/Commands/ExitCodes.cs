@@ -26,6 +26,7 @@ public static class ExitCodes
         ((int)BenchFault.StockInUse, "the stock ledger is held by other programs"),
         ((int)BenchFault.StockRefused, "the stock does not allow what was asked"),
         ((int)BenchFault.StageNotReady, "the job is not ready for this stage; the message says what is missing"),
+        (JobOutcome.MeterDiffers, "driver check --live: the meter does otherwise than its driver says"),
         (JobOutcome.StoppedByPerson, "stopped by the person at the bench; go on with --resume"),
     ];
 }

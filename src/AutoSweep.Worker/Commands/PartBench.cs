@@ -29,7 +29,7 @@ public sealed class PartBench(ICapacitanceMeter? meter, IPartSource parts) : IAs
     {
         if (wiring.CapacitanceMeter is not { } resource)
             return new(null, new TypedParts(Console.In, Console.Out, typedAccuracyShare));
-        var options = RatedInstruments.Options(rate, RatedInstruments.Clock(rate), NullLoggerFactory.Instance) with
+        var options = RatedInstruments.Options(rate, RatedInstruments.Clock(rate), NullLoggerFactory.Instance, wiring.Drivers) with
         {
             CapacitanceMeterLeads = Core.Quantities.Capacitance.FromPicofarads(wiring.CapacitanceMeterLeadsPicofarads),
         };

@@ -43,6 +43,7 @@ public static class RootCommandLine
         ServeCommand.Build(),
         FixtureCommand.Build(),
         InstrumentsCommand.Build(),
+        DriverFolderCommand.Build(),
         CurveCommand.Build(),
         HistoryCommand.Build(),
     };

@@ -44,7 +44,7 @@ public static class DriverFolderCheck
         try
         {
             var file = StrictJsonFile.Parse<MeterDriver>(folder.DriverText, folder.FileOf(DriverLibrary.FileName));
-            IEnumerable<JsonFieldFault> faults = [.. DriverCheck.Of(file.Value, folder.Name), .. DriverUnits.Of(file.Value)];
+            IEnumerable<JsonFieldFault> faults = [.. DriverBlanks.Of(file.Value), .. DriverCheck.Of(file.Value, folder.Name), .. DriverUnits.Of(file.Value)];
             return (file.Value, new(DriverLibrary.FileName, Says, [.. faults.Select(fault => DriverFault.Of(file.Fault(fault)))]));
         }
         catch (BenchFaultException fault)
