@@ -24,6 +24,10 @@ internal static class Programs
     /// <summary>The words that start a program from a command line.</summary>
     public static IEnumerable<string> Command(string program, params IEnumerable<string> arguments) => [DotnetHost, "exec", program, .. arguments];
 
+    /// <summary>Starts a program in a folder of its own.</summary>
+    public static Process StartIn(string folder, string program, params IEnumerable<string> arguments) =>
+        Launch(DotnetHost, ["exec", program, .. arguments], folder);
+
     /// <summary>Starts a shell line in which "$@" is the program with its arguments: for limits that a shell can set.</summary>
     public static Process StartInShell(string line, string program, params IEnumerable<string> arguments) =>
         Launch("/bin/bash", ["-c", line, "bash", DotnetHost, "exec", program, .. arguments]);
@@ -32,8 +36,9 @@ internal static class Programs
     internal static string DotnetHost => Path.GetFullPath(Path.Combine(RuntimeEnvironment.GetRuntimeDirectory(), "..", "..", "..",
         "dotnet"));
 
-    private static Process Launch(string file, IEnumerable<string> arguments) => Process.Start(new ProcessStartInfo(file, arguments)
+    private static Process Launch(string file, IEnumerable<string> arguments, string folder = "") => Process.Start(new ProcessStartInfo(file, arguments)
     {
+        WorkingDirectory = folder,
         RedirectStandardInput = true,
         RedirectStandardOutput = true,
         RedirectStandardError = true,

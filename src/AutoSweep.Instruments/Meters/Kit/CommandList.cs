@@ -1,3 +1,4 @@
+using AutoSweep.Core.StrictJson;
 using AutoSweep.Instruments.Scpi;
 
 namespace AutoSweep.Instruments.Meters.Kit;
@@ -6,7 +7,7 @@ namespace AutoSweep.Instruments.Meters.Kit;
 internal static class CommandList
 {
     /// <summary>Every fault of the list, and of what is sent.</summary>
-    public static IEnumerable<DriverFault> Faults(DriverFolder folder, MeterDriver driver)
+    public static IEnumerable<DriverFault> Faults(DriverFolder folder, CheckedJsonFile<MeterDriver> driver)
     {
         var file = folder.FileOf(DriverFolder.CommandsName);
         if (folder.CommandLines is not { } lines)
@@ -21,11 +22,11 @@ internal static class CommandList
                 faults.Add(NoHeader($"{file}, line {index + 1}", line));
         if (!lines.Any(line => line.StartsWith("# Source:", StringComparison.Ordinal)))
             faults.Add(new($"{file} names no source", "a line \"# Source: …\"", "Name the manual and the page."));
-        var sent = Sent(driver).ToArray();
+        var sent = Sent(driver.Value).ToArray();
         return
         [
             .. faults,
-            .. sent.Where(one => !headers.Any(header => header.Header.Matches(HeaderText(one.Text)))).Select(one => NotInList(folder, file, one)),
+            .. sent.Where(one => one.Text.Length > 0 && !headers.Any(header => header.Header.Matches(HeaderText(one.Text)))).Select(one => NotInList(driver, file, one)),
             .. headers.Where(header => !sent.Any(one => header.Header.Matches(HeaderText(one.Text)))).Select(header => NotSent(file, header)),
         ];
     }
@@ -55,10 +56,9 @@ internal static class CommandList
         $"{where}: \"{line}\"", "a header in the manuals' notation, such as [SENSe:]VOLTage:AC:RANGe[:UPPer] or READ?",
         "Capitals are the short form; what may be left out stands in brackets; no arguments.");
 
-    private static DriverFault NotInList(DriverFolder folder, string file, (string Path, string Text) sent) => new(
-        $"{folder.FileOf(DriverLibrary.FileName)}: {sent.Path}: \"{sent.Text}\" is no header of {DriverFolder.CommandsName}",
-        $"one of the headers in {file}, in its short or its long form",
-        "Correct the command, or add its header as the manual prints it.");
+    private static DriverFault NotInList(CheckedJsonFile<MeterDriver> driver, string file, (string Path, string Text) sent) => DriverFault.Of(driver.Fault(new(
+        sent.Path, $"\"{sent.Text}\" is no header of {DriverFolder.CommandsName}", $"one of the headers in {file}, in its short or its long form",
+        "Correct the command, or add its header as the manual prints it.")));
 
     private static DriverFault NotSent(string file, (int Line, ScpiHeader Header) header) => new(
         $"{file}, line {header.Line}: nothing in driver.json sends {header.Header}", "only headers that the driver sends",

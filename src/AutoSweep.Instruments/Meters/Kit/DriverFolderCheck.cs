@@ -11,15 +11,15 @@ public static class DriverFolderCheck
     /// <returns>The parts in order. Where <c>driver.json</c> cannot be understood it is the only one.</returns>
     public static async Task<IReadOnlyList<DriverCheckItem>> CheckAsync(DriverFolder folder)
     {
-        var (driver, schema) = Understand(folder);
-        if (driver is null)
+        var (file, schema) = Understand(folder);
+        if (file is not { Value: var driver })
             return [schema];
         List<DriverCheckItem> items =
         [
             schema,
             await SessionsAsync(folder, driver),
             new(DriverFolder.CommandsName, FormattableString.Invariant($"{CommandList.Sent(driver).Count()} messages against the manual's notation"),
-                [.. CommandList.Faults(folder, driver)]),
+                [.. CommandList.Faults(folder, file)]),
             new(DriverFolder.ReadmeName, "says what real units have confirmed", [.. Readme(folder)]),
         ];
         if (items.All(item => item.Faults.Count == 0))
@@ -30,22 +30,22 @@ public static class DriverFolderCheck
     /// <summary>Which part of the check, if any, minds a folder: the first that finds a fault.</summary>
     internal static async Task<string?> MindsAsync(DriverFolder folder)
     {
-        var (driver, schema) = Understand(folder);
-        if (driver is null || schema.Faults.Count > 0)
+        var (file, schema) = Understand(folder);
+        if (file is null || schema.Faults.Count > 0)
             return schema.Name;
-        if ((await SessionsAsync(folder, driver)).Faults.Count > 0)
+        if ((await SessionsAsync(folder, file.Value)).Faults.Count > 0)
             return DriverFolder.SessionsName;
-        return CommandList.Faults(folder, driver).Any() ? DriverFolder.CommandsName : null;
+        return CommandList.Faults(folder, file).Any() ? DriverFolder.CommandsName : null;
     }
 
-    private static (MeterDriver? Driver, DriverCheckItem Item) Understand(DriverFolder folder)
+    private static (CheckedJsonFile<MeterDriver>? File, DriverCheckItem Item) Understand(DriverFolder folder)
     {
         const string Says = "schema, units, what one field says of another";
         try
         {
             var file = StrictJsonFile.Parse<MeterDriver>(folder.DriverText, folder.FileOf(DriverLibrary.FileName));
             IEnumerable<JsonFieldFault> faults = [.. DriverBlanks.Of(file.Value), .. DriverCheck.Of(file.Value, folder.Name), .. DriverUnits.Of(file.Value)];
-            return (file.Value, new(DriverLibrary.FileName, Says, [.. faults.Select(fault => DriverFault.Of(file.Fault(fault)))]));
+            return (file, new(DriverLibrary.FileName, Says, [.. faults.Select(fault => DriverFault.Of(file.Fault(fault)))]));
         }
         catch (BenchFaultException fault)
         {

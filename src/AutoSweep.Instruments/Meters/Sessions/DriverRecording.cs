@@ -33,8 +33,10 @@ public static class DriverRecording
             $"Source: recorded over {link.Resource} on {time.GetUtcNow():yyyy-MM-dd}; the meter's own identity stands below."));
         await recorder.RecordAsync((capacitance ? "open capacitance" : "open") + (link.Resource is SerialResource ? " serial" : ""), cancellationToken);
         await (capacitance ? CapacitanceAsync(recorder, cancellationToken) : LevelAsync(recorder, driver, toneHertz, cancellationToken));
-        await recorder.RecordAsync("show AUTOSWEEP", cancellationToken);
-        await recorder.RecordAsync("beep", cancellationToken);
+        if (driver.Display is not null)
+            await recorder.RecordAsync("show AUTOSWEEP", cancellationToken);
+        if (driver.Beep is not null)
+            await recorder.RecordAsync("beep", cancellationToken);
         await recorder.RecordAsync("close", cancellationToken);
         return recorder.Text;
     }
