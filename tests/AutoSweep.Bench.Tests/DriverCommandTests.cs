@@ -25,7 +25,6 @@ public sealed class DriverCommandTests : IDisposable
         var run = await CheckAsync(driver, bench);
         Assert.Equal(17, run.ExitCode);
         Assert.Matches("settling, 3 Hz .*short", run.Output);
-        Assert.Single(run.Output.Split('\n'), line => line.Contains("short", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -71,7 +70,7 @@ public sealed class DriverCommandTests : IDisposable
         var driver = CopyOf("scpi-dmm", _ => { });
         var run = await Run.WorkerAsync("driver", "record", driver, "--live", bench.Meter, "--session", "plain-meter", "--clock-rate", Text(Rate));
         Assert.Equal(3, run.ExitCode);
-        Assert.Contains("plain-meter.txt is there already", run.Errors, StringComparison.Ordinal);
+        Assert.Matches(@"is\s+there\s+already", run.Errors);
     }
 
     [Fact]

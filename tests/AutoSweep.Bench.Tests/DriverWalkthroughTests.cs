@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Security.Cryptography;
 using System.Text.RegularExpressions;
 using AutoSweep.Bench.Tests.Support;
 using Xunit.Abstractions;
@@ -80,8 +79,9 @@ public sealed partial class DriverWalkthroughTests(ITestOutputHelper output) : I
             }
             .Where(Directory.Exists)
             .SelectMany(folder => Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories))
-            .Select(file => $"{file} {Convert.ToHexString(SHA256.HashData(File.ReadAllBytes(file)))}")
-            .Order(StringComparer.Ordinal),
+            .Order(StringComparer.Ordinal)
+            .Select(file => new FileInfo(file))
+            .Select(file => $"{file.FullName} {file.Length} {file.LastWriteTimeUtc.Ticks}"),
     ];
 
     private static string InRepository(string path)

@@ -43,7 +43,7 @@ public static class DriverFolderCommand
     /// <summary>The folder that a name or a path means.</summary>
     /// <exception cref="Core.BenchFaultException">There is no such driver.</exception>
     internal static string FolderOf(string named, string? drivers) =>
-        File.Exists(Path.Combine(named, DriverLibrary.FileName)) || named.Contains(Path.DirectorySeparatorChar, StringComparison.Ordinal) || named == "."
+        File.Exists(Path.Combine(named, DriverLibrary.FileName)) || Path.GetFileName(named) != named || named is "." or ".."
             ? named
             : MeterDrivers.Library(drivers).FolderOf(named);
 
