@@ -28,4 +28,8 @@ public sealed class BenchFaultException : Exception
 
     /// <summary>What to do now.</summary>
     public string WhatToDo { get; }
+
+    /// <summary>The resource name of the instrument whose link broke, or that fell silent; none for every other fault.</summary>
+    /// <remarks>Where the instrument had been at work, its return mends the fault: it can be waited for.</remarks>
+    public string? LostResource { get; init; }
 }

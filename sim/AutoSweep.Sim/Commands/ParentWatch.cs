@@ -8,10 +8,12 @@ internal sealed class ParentWatch : IDisposable
     private readonly CancellationTokenSource over = new();
     private readonly PosixSignalRegistration[] signals;
 
-    public ParentWatch(Stream input)
+    /// <param name="input">Standard input.</param>
+    /// <param name="heard">Takes every line of it; none drops them.</param>
+    public ParentWatch(Stream input, Action<string>? heard = null)
     {
         signals = [.. new[] { PosixSignal.SIGTERM, PosixSignal.SIGINT, PosixSignal.SIGHUP }.Select(Catch)];
-        new Thread(() => Drain(input)) { IsBackground = true, Name = "parent watch" }.Start();
+        new Thread(() => Drain(input, heard)) { IsBackground = true, Name = "parent watch" }.Start();
     }
 
     public CancellationToken Over => over.Token;
@@ -27,14 +29,12 @@ internal sealed class ParentWatch : IDisposable
         over.Cancel();
     });
 
-    private void Drain(Stream input)
+    private void Drain(Stream input, Action<string>? heard)
     {
-        var buffer = new byte[64];
+        using var lines = new StreamReader(input);
         try
         {
-            while (input.Read(buffer) > 0)
-            {
-            }
+            while (lines.ReadLine() is { } line) heard?.Invoke(line);
         }
         catch (IOException)
         {

@@ -24,6 +24,10 @@ internal static class ServeCommand
         };
         var fixture = new Option<string>("--fixture") { Description = "The fixture's wire: pty or tcp.", DefaultValueFactory = _ => "pty" };
         var events = new Option<bool>("--events") { Description = "Print a JSON line for everything that the hands do." };
+        var unplugging = new Option<bool>("--unplugging")
+        {
+            Description = "Take lines such as 'unplug meter 3' from standard input; the fixture's name returns after a gap.",
+        };
         hands.Validators.Add(result => Check(result, hands, text => HandsPhases.TryRead(text, out _), HandsPhases.Expected));
         faults.Validators.Add(result => Check(result, faults, text => RelayFaults.TryRead(text, out _), RelayFaults.Expected));
         fixture.Validators.Add(result => Check(result, fixture, text => text is "pty" or "tcp", "pty or tcp"));
@@ -34,7 +38,7 @@ internal static class ServeCommand
         });
         var command = new Command("serve", "Serves a simulated bench until standard input closes.")
         {
-            bench, rate, seed, hands, port, lcr, fixture, faults, events,
+            bench, rate, seed, hands, port, lcr, fixture, faults, unplugging, events,
         };
         command.SetAction((parsed, cancellationToken) => RunAsync(
             new ServeOptions
@@ -48,6 +52,7 @@ internal static class ServeCommand
                 RelayFaults = parsed.GetValue(faults) is { } planted && RelayFaults.TryRead(planted, out var read)
                     ? read : new Dictionary<int, RelayFault>(),
                 Pty = parsed.GetValue(fixture) == "pty",
+                Unplugging = parsed.GetValue(unplugging),
                 Events = parsed.GetValue(events),
             },
             cancellationToken));
@@ -62,9 +67,9 @@ internal static class ServeCommand
 
     private static async Task<int> RunAsync(ServeOptions options, CancellationToken cancellationToken)
     {
-        using var parent = new ParentWatch(Console.OpenStandardInput());
-        using var over = CancellationTokenSource.CreateLinkedTokenSource(parent.Over, cancellationToken);
         using var served = new ServedBench(options, Console.Out);
+        using var parent = new ParentWatch(Console.OpenStandardInput(), options.Unplugging ? served.Hear : null);
+        using var over = CancellationTokenSource.CreateLinkedTokenSource(parent.Over, cancellationToken);
         await served.RunAsync(over.Token);
         return 0;
     }

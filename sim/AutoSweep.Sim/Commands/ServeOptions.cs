@@ -28,5 +28,8 @@ internal sealed record ServeOptions
     /// <summary>Whether the fixture is a pseudo-terminal rather than a TCP port.</summary>
     public bool Pty { get; init; } = true;
 
+    /// <summary>Whether plugs can be pulled by lines on standard input; the fixture's pseudo-terminal then has a name that returns.</summary>
+    public bool Unplugging { get; init; }
+
     public bool Events { get; init; }
 }

@@ -27,6 +27,7 @@ internal sealed class ServedBench : IDisposable
     private readonly TcpPort meterPort;
     private readonly TcpPort? fixturePort;
     private readonly PtyLine? fixtureLine;
+    private readonly PtyPlug? fixturePlug;
     private readonly FixtureInstrument fixture;
     private readonly SimulatedClock clock;
     private readonly BenchHands hands;
@@ -48,10 +49,12 @@ internal sealed class ServedBench : IDisposable
         meter = new MeterInstrument(bench.Meter, simulated);
         fixture = new(bench.Fixture, simulated);
         meterPort = new(meter, bench.Meter.Wire, clock, options.MeterPort);
-        if (options.Pty && PtyLine.IsSupported) fixtureLine = new();
+        if (options.Pty && PtyLine.IsSupported && options.Unplugging) fixturePlug = new(fixture, clock);
+        else if (options.Pty && PtyLine.IsSupported) fixtureLine = new();
         else fixturePort = new(fixture, new(), clock, 0);
         var ear = new BeepEar();
         meter.Beeped += ear.Hear;
+        meter.Displayed += ear.Read;
         meterPort.Clients += ear.ClientsChanged;
         hands = new(bench.Hands, simulated, ear, Tell, bench.Seed + 2);
         magnetHands = new(bench.Hands, simulated, Tell, bench.Seed + 5);
@@ -71,7 +74,7 @@ internal sealed class ServedBench : IDisposable
 
     public ReadyLine Ready { get; }
 
-    private string FixtureResource => fixtureLine?.Resource ?? fixturePort!.Resource;
+    private string FixtureResource => fixturePlug?.Resource ?? fixtureLine?.Resource ?? fixturePort!.Resource;
 
     /// <summary>Says that all is ready, then serves until it is cancelled.</summary>
     public async Task RunAsync(CancellationToken cancellationToken)
@@ -91,9 +94,32 @@ internal sealed class ServedBench : IDisposable
         capacitancePort.Dispose();
         meter.Dispose();
         fixturePort?.Dispose();
+        fixtureLine?.Dispose();
+        fixturePlug?.Dispose();
     }
 
-    private Task FixtureAsync(CancellationToken cancellationToken) => fixtureLine is { } line
+    /// <summary>Pulls the plug that a line names, or says what it should have been.</summary>
+    public void Hear(string line)
+    {
+        if (UnplugOrder.Read(line) is not { } order)
+        {
+            Console.Error.WriteLine($"\"{line}\": expected {UnplugOrder.Expected}.");
+            return;
+        }
+
+        if (order.What == UnplugOrder.Plug.Fixture && fixturePlug is { } plug) plug.Unplug(order.Gap);
+        else _ = PortOf(order.What)?.UnplugAsync(order.Gap, CancellationToken.None);
+    }
+
+    private TcpPort? PortOf(UnplugOrder.Plug what) => what switch
+    {
+        UnplugOrder.Plug.Meter => meterPort,
+        UnplugOrder.Plug.CapacitanceMeter => capacitancePort,
+        _ => fixturePort,
+    };
+
+    private Task FixtureAsync(CancellationToken cancellationToken) => fixturePlug is { } plug ? plug.RunAsync(cancellationToken)
+        : fixtureLine is { } line
         ? new Conversation(line, fixture, new(line, new(), clock)).RunAsync(cancellationToken)
         : fixturePort!.RunAsync(cancellationToken);
 

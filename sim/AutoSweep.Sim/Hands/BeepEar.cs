@@ -11,6 +11,13 @@ internal sealed class BeepEar
     private TaskCompletionSource clientsChanged = New();
     private TimeSpan lastBeep = TimeSpan.MinValue;
     private int clients;
+    private bool told;
+
+    /// <summary>The meter's display shows another text: <c>WAIT</c> and what is missing means that the clip stays where it is, whatever beeps.</summary>
+    public void Read(string text)
+    {
+        lock (gate) told = text.StartsWith("WAIT", StringComparison.Ordinal);
+    }
 
     /// <summary>The meter has beeped.</summary>
     public void Hear(TimeSpan when)
@@ -19,7 +26,7 @@ internal sealed class BeepEar
         {
             var sameSignal = lastBeep != TimeSpan.MinValue && when - lastBeep < OneSignal;
             lastBeep = when;
-            if (!sameSignal) waiting?.TrySetResult();
+            if (!sameSignal && !told) waiting?.TrySetResult();
         }
     }
 

@@ -30,6 +30,9 @@ internal static unsafe partial class NativeTerminal
     [LibraryImport(C, EntryPoint = "open", SetLastError = true, StringMarshalling = StringMarshalling.Utf8)]
     public static partial int Open(string path, int flags);
 
+    [LibraryImport(C, EntryPoint = "close", SetLastError = true)]
+    public static partial int Close(int file);
+
     [LibraryImport(C, EntryPoint = "tcgetattr", SetLastError = true)]
     public static partial int GetAttributes(int terminal, byte* attributes);
 

@@ -9,7 +9,7 @@ namespace AutoSweep.Sim.Wire;
 /// for itself (TIOCEXCL, as .NET's serial port does) and is killed would lock all others out, since the line never closes; so
 /// exclusive use is taken back again and again.
 /// </remarks>
-internal sealed class PtyLine : IByteStream
+internal sealed class PtyLine : IByteStream, IDisposable
 {
     /// <summary>No C library's termios is longer (Linux: 60 bytes).</summary>
     private const int TermiosRoom = 256;
@@ -19,6 +19,9 @@ internal sealed class PtyLine : IByteStream
 
     private readonly int master;
     private readonly int slave;
+    private readonly Thread listener;
+    private readonly Lock writing = new();
+    private volatile bool closing;
     private readonly Channel<byte[]> received = Channel.CreateUnbounded<byte[]>(new() { SingleReader = true, SingleWriter = true });
 
     /// <exception cref="IOException">This system has no pseudo-terminals.</exception>
@@ -31,7 +34,8 @@ internal sealed class PtyLine : IByteStream
         Path = SlaveName();
         slave = Checked(NativeTerminal.Open(Path, flags | NativeTerminal.CloseOnExec), "open " + Path);
         MakeRaw();
-        new Thread(Listen) { IsBackground = true, Name = "pty " + Path }.Start();
+        listener = new(Listen) { IsBackground = true, Name = "pty " + Path };
+        listener.Start();
     }
 
     public static bool IsSupported => OperatingSystem.IsLinux();
@@ -48,22 +52,45 @@ internal sealed class PtyLine : IByteStream
         return bytes.Length;
     }
 
-    public unsafe ValueTask WriteAsync(ReadOnlyMemory<byte> bytes, CancellationToken cancellationToken)
+    public ValueTask WriteAsync(ReadOnlyMemory<byte> bytes, CancellationToken cancellationToken)
     {
-        fixed (byte* start = bytes.Span)
+        lock (writing)
         {
-            for (nint sent = 0; sent < bytes.Length;)
-                sent += Checked((int)NativeTerminal.Write(master, start + sent, (nuint)(bytes.Length - sent)), "write");
+            if (closing) throw new IOException(Path + " is unplugged.");
+            Write(bytes.Span);
         }
 
         return default;
     }
 
-    // A pty cannot be waited for by .NET's own means: one thread waits in poll for as long as the program runs.
+    /// <summary>Unplugs it: a client that has it open is hung up on, and the device is gone.</summary>
+    public void Dispose()
+    {
+        lock (writing)
+        {
+            if (closing) return;
+            closing = true;
+        }
+
+        listener.Join();
+        _ = NativeTerminal.Close(slave);
+        _ = NativeTerminal.Close(master);
+    }
+
+    private unsafe void Write(ReadOnlySpan<byte> bytes)
+    {
+        fixed (byte* start = bytes)
+        {
+            for (nint sent = 0; sent < bytes.Length;)
+                sent += Checked((int)NativeTerminal.Write(master, start + sent, (nuint)(bytes.Length - sent)), "write");
+        }
+    }
+
+    // A pty cannot be waited for by .NET's own means: one thread waits in poll for as long as it is plugged in.
     private unsafe void Listen()
     {
         var buffer = stackalloc byte[512];
-        while (true)
+        while (!closing)
         {
             _ = NativeTerminal.Control(slave, NativeTerminal.AllowFurtherOpens);
             var waiting = new PollRequest { File = master, Events = NativeTerminal.Readable };

@@ -11,9 +11,9 @@ internal sealed class SocketStream(Socket socket) : IByteStream
         {
             return await socket.ReceiveAsync(buffer, cancellationToken);
         }
-        catch (SocketException)
+        catch (Exception exception) when (exception is SocketException or ObjectDisposedException)
         {
-            // A killed client resets its connection.
+            // A killed client resets its connection; a pulled plug closes this end.
             return 0;
         }
     }
@@ -24,7 +24,7 @@ internal sealed class SocketStream(Socket socket) : IByteStream
         {
             await socket.SendAsync(bytes, cancellationToken);
         }
-        catch (SocketException)
+        catch (Exception exception) when (exception is SocketException or ObjectDisposedException)
         {
             // The reading side sees the same and ends the conversation.
         }

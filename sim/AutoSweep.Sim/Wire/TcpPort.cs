@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Net;
 using System.Net.Sockets;
 using AutoSweep.Sim.Benches;
@@ -9,19 +10,22 @@ namespace AutoSweep.Sim.Wire;
 /// <summary>Serves an instrument on a TCP port of the loopback interface, for clients that come and go.</summary>
 internal sealed class TcpPort : IDisposable
 {
-    private readonly TcpListener listener;
+    private readonly ConcurrentDictionary<Socket, bool> clients = [];
     private readonly IInstrument instrument;
     private readonly WireDefinition wire;
     private readonly SimulatedClock clock;
+    private volatile TcpListener listener;
+    private volatile Task plugged = Task.CompletedTask;
 
     public TcpPort(IInstrument instrument, WireDefinition wire, SimulatedClock clock, int port)
     {
         (this.instrument, this.wire, this.clock) = (instrument, wire, clock);
         listener = new(IPAddress.Loopback, port);
         listener.Start();
+        Port = ((IPEndPoint)listener.LocalEndpoint).Port;
     }
 
-    public int Port => ((IPEndPoint)listener.LocalEndpoint).Port;
+    public int Port { get; }
 
     public string Resource => FormattableString.Invariant($"TCPIP::127.0.0.1::{Port}::SOCKET");
 
@@ -31,15 +35,49 @@ internal sealed class TcpPort : IDisposable
     public async Task RunAsync(CancellationToken cancellationToken)
     {
         while (!cancellationToken.IsCancellationRequested)
-            _ = ServeAsync(await listener.AcceptSocketAsync(cancellationToken), cancellationToken);
+        {
+            await plugged;
+            var open = listener;
+            try
+            {
+                _ = ServeAsync(await open.AcceptSocketAsync(cancellationToken), cancellationToken);
+            }
+            catch (Exception exception) when (exception is SocketException or ObjectDisposedException or InvalidOperationException
+                && (open != listener || !plugged.IsCompleted))
+            {
+                // The plug was pulled.
+            }
+        }
+    }
+
+    /// <summary>Pulls the plug for a while: every client is cut off, even in the middle of an answer, and nobody is let in. Nothing happens while it is out already.</summary>
+    public Task UnplugAsync(TimeSpan gap, CancellationToken cancellationToken)
+    {
+        if (!plugged.IsCompleted) return Task.CompletedTask;
+        var back = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
+        plugged = back.Task;
+        listener.Stop();
+        // Reset, not closed: the port is free again at once, and it is what a client sees of a meter without mains.
+        foreach (var client in clients.Keys) client.Close(0);
+        return ReturnAsync(back, gap, cancellationToken);
     }
 
     public void Dispose() => listener.Dispose();
+
+    private async Task ReturnAsync(TaskCompletionSource back, TimeSpan gap, CancellationToken cancellationToken)
+    {
+        await Task.Delay(gap, clock, cancellationToken);
+        var next = new TcpListener(IPAddress.Loopback, Port);
+        next.Start();
+        listener = next;
+        back.SetResult();
+    }
 
     private async Task ServeAsync(Socket socket, CancellationToken cancellationToken)
     {
         using var client = socket;
         client.NoDelay = true;
+        clients[client] = true;
         Clients?.Invoke(1);
         try
         {
@@ -51,6 +89,7 @@ internal sealed class TcpPort : IDisposable
         }
         finally
         {
+            clients.TryRemove(client, out _);
             Clients?.Invoke(-1);
         }
     }

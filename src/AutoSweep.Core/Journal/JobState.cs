@@ -115,6 +115,7 @@ public sealed record JobState
             TargetChosen chosen => this with { ChosenTarget = chosen.Target },
             PartsMatched matched => this with { Matched = matched },
             BenchConnected bench => this with { Bench = bench, InHand = null },
+            InstrumentLost => this with { InHand = null },
             StageStarted started => Start(started),
             StageEnded ended => this with { Ended = Ended.Add(ended.Stage), InHand = null },
             OutputRecognised recognised => this with { InHand = new(recognised.Stage, recognised.Output, recognised.ToneHertz, []) },

@@ -27,4 +27,5 @@ namespace AutoSweep.Core.Journal;
 [JsonDerivedType(typeof(HazardAcknowledged), "hazardAcknowledged")]
 [JsonDerivedType(typeof(MagnetRead), "magnetRead")]
 [JsonDerivedType(typeof(OutputLevelled), "outputLevelled")]
+[JsonDerivedType(typeof(InstrumentLost), "instrumentLost")]
 public abstract record JournalEvent;

@@ -145,12 +145,12 @@ internal sealed class ExchangePolicy
         FormattableString.Invariant($"a line of text within {timeout.TotalSeconds:0.###} s"),
         "Check that the instrument is on, the cable, the baud rate and parity of a serial line, and that it is set to SCPI and to remote "
         + "control over this port.",
-        cause);
+        cause) { LostResource = _resource };
 
     private BenchFaultException Lost(string message, IOException cause) => new(
         BenchFault.NotReachable,
         $"the link to {_resource} broke at {message}: {cause.Message}",
         "a link that stays up",
         "Check the cable and that the instrument is on, then start again: the job goes on where it stopped.",
-        cause);
+        cause) { LostResource = _resource };
 }

@@ -21,6 +21,9 @@ public enum BenchActivity
     /// <summary>Something is odd and the person must look.</summary>
     NeedsYou,
 
+    /// <summary>An instrument is missing: the work stands still until it is back.</summary>
+    Paused,
+
     /// <summary>Every planned output is done.</summary>
     Finished,
 }

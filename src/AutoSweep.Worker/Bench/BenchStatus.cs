@@ -33,6 +33,9 @@ public sealed record BenchStatus
     /// <summary>The level against its band, and what to do with the magnet; none in other stages.</summary>
     public LevellingView? Levelling { get; init; }
 
+    /// <summary>The instruments that are missing while the work stands still.</summary>
+    public ImmutableList<BenchInstrument> Missing { get; init; } = [];
+
     /// <summary>What to tell the person in words.</summary>
     public string? Message { get; init; }
 
@@ -45,5 +48,18 @@ public sealed record BenchStatus
         Readings = [],
         Fit = null,
         Message = null,
+    };
+
+    /// <summary>The status while instruments are missing; nothing of the output in hand stays on the screen.</summary>
+    public BenchStatus Paused(IReadOnlyList<MissingInstrument> missing) => this with
+    {
+        Activity = BenchActivity.Paused,
+        Output = null,
+        ToneHertz = null,
+        Readings = [],
+        Fit = null,
+        Levelling = null,
+        Missing = [.. missing.Select(one => one.Instrument)],
+        Message = MissingWords.Of(missing),
     };
 }

@@ -50,8 +50,7 @@ public sealed class ConnectedBench : IAsyncDisposable
     {
         if (wiring.Meter is not null && string.Equals(wiring.Meter, wiring.Fixture, StringComparison.OrdinalIgnoreCase))
             throw SamePort(wiring.Meter);
-        var meter = await InstrumentBench.OpenMeterAsync(
-            wiring.Meter ?? throw Unwired("meter", "--meter"), wiring.MeterDriver, options, cancellationToken);
+        var meter = await OpenMeterAsync(wiring, options, cancellationToken);
         try
         {
             var fixture = needsFixture || wiring.Fixture is not null ? await OpenFixtureAsync(wiring, options, cancellationToken) : null;
@@ -86,9 +85,15 @@ public sealed class ConnectedBench : IAsyncDisposable
     /// <summary>Opens every relay, lets go of the instruments.</summary>
     public async ValueTask DisposeAsync()
     {
-        if (_fixture is not null)
-            await _fixture.DisposeAsync();
-        await Meter.DisposeAsync();
+        try
+        {
+            if (_fixture is not null)
+                await _fixture.DisposeAsync();
+        }
+        finally
+        {
+            await Meter.DisposeAsync();
+        }
     }
 
     // Kept in the record, because the file is replaced by the next calibration.
@@ -101,7 +106,14 @@ public sealed class ConnectedBench : IAsyncDisposable
             FixtureRelativeUncertainty = calibration.RelativeStandardUncertainty,
         };
 
-    private static Task<ICapacitanceFixture> OpenFixtureAsync(
+    /// <summary>Opens and checks the meter of a wiring.</summary>
+    /// <exception cref="BenchFaultException">It is missing, silent or another than it should be.</exception>
+    internal static Task<ILevelMeter> OpenMeterAsync(BenchWiring wiring, InstrumentBenchOptions options, CancellationToken cancellationToken) =>
+        InstrumentBench.OpenMeterAsync(wiring.Meter ?? throw Unwired("meter", "--meter"), wiring.MeterDriver, options, cancellationToken);
+
+    /// <summary>Opens and checks the fixture of a wiring.</summary>
+    /// <exception cref="BenchFaultException">It is missing, silent, another than its calibration's, or does not do as told.</exception>
+    internal static Task<ICapacitanceFixture> OpenFixtureAsync(
         BenchWiring wiring, InstrumentBenchOptions options, CancellationToken cancellationToken) =>
         InstrumentBench.OpenFixtureAsync(
             wiring.Fixture ?? throw Unwired("fixture", "--fixture"),

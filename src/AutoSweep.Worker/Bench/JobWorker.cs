@@ -31,6 +31,7 @@ public sealed class JobWorker(
 
     private readonly ILogger _log = logs.CreateLogger<JobWorker>();
     private readonly TimeProvider _clock = RatedInstruments.Clock(plan.ClockRate);
+    private int _stagesDone;
 
     /// <inheritdoc/>
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
@@ -64,20 +65,21 @@ public sealed class JobWorker(
 
     private async Task WorkAsync(CancellationToken cancellationToken)
     {
-        var needsFixture = plan.Stages.Contains(JobStage.Sweep);
-        await using var bench = plan.WaitsForBench
-            ? await new BenchWait(board, _clock).OpenAsync(plan.Wiring, OpenAsync, cancellationToken)
-            : await OpenAsync(cancellationToken);
-        record.Append(bench.Describe());
         record.Appended += KeepFilesCurrent;
+        await new PausingBench(plan, record, board, RatedInstruments.Options(plan.ClockRate, _clock, logs, plan.Wiring.Drivers)).RunAsync(WorkAtAsync, cancellationToken);
+        board.Show(status => status with { Activity = BenchActivity.Finished, Output = null, Next = null, Message = null });
+    }
+
+    // After a gap the stage that was broken off begins again, as after a stop: with what is still missing, and nothing carried over but the journal.
+    private async Task WorkAtAsync(ConnectedBench bench, CancellationToken cancellationToken)
+    {
         if (plan.Stages.Count == 0)
             await KeepAsync(bench, cancellationToken);
-        foreach (var stage in Stages(bench))
+        foreach (var stage in Stages(bench, plan.Stages.Skip(_stagesDone)))
+        {
             await RunAsync(stage, cancellationToken);
-        board.Show(status => status with { Activity = BenchActivity.Finished, Output = null, Next = null, Message = null });
-
-        Task<ConnectedBench> OpenAsync(CancellationToken cancellation) =>
-            ConnectedBench.OpenAsync(plan.Wiring, needsFixture, RatedInstruments.Options(plan.ClockRate, _clock, logs, plan.Wiring.Drivers), cancellation);
+            _stagesDone++;
+        }
     }
 
     // Before the beep that says "done": who looks at the files then finds the output in them.
@@ -87,13 +89,17 @@ public sealed class JobWorker(
             ResultFiles.Write(record);
     }
 
-    // Nothing to measure: the bench stays connected, and a meter that has gone is noticed.
+    // Nothing to measure: the bench stays connected, and an instrument that has gone is noticed.
     private async Task KeepAsync(ConnectedBench bench, CancellationToken cancellationToken)
     {
         board.Show(status => status with { Activity = BenchActivity.Waiting, Message = "The bench is connected; nothing is measured. Ctrl-C, or the service manager, ends it." });
         using var heartbeat = new PeriodicTimer(Heartbeat, _clock);
         while (await heartbeat.WaitForNextTickAsync(cancellationToken))
+        {
             await bench.Meter.ReadLevelAsync(cancellationToken);
+            if (bench.HasFixture)
+                await bench.Fixture.OpenAllAsync(cancellationToken);
+        }
     }
 
     private async Task RunAsync((IBenchStage Stage, IClipSource Clips) work, CancellationToken cancellationToken)
@@ -126,12 +132,12 @@ public sealed class JobWorker(
         Next = ClippingOrder.Next(record.State, stage) ?? record.State.Missing(stage).Select(output => (int?)output).FirstOrDefault(),
     };
 
-    private IEnumerable<(IBenchStage Stage, IClipSource Clips)> Stages(ConnectedBench bench)
+    private IEnumerable<(IBenchStage Stage, IClipSource Clips)> Stages(ConnectedBench bench, IEnumerable<JobStage> stages)
     {
         var signals = new BenchSignals(bench, board);
         var levels = new LevelReader(bench, new(), _clock, logs.CreateLogger<LevelReader>());
         var clips = Clips(bench, levels, signals);
-        return plan.Stages.Select(stage => (stage switch
+        return stages.Select(stage => (stage switch
         {
             JobStage.Survey or JobStage.AsLeft => (IBenchStage)new SurveyStage(bench, levels, record, board, signals, new(), _clock, stage),
             JobStage.Check => new CheckStage(bench, levels, record, board, signals),

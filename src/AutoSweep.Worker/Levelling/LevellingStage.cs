@@ -46,11 +46,28 @@ public sealed class LevellingStage(
     {
         // Silence for minutes: the person has gone, and what is left stays as it is.
         if (verdict.Clipped is { } clipped)
-            await LevelAsync(clipped, cancellationToken);
+            await LevelUpToAGapAsync(clipped, cancellationToken);
         else
             foreach (var output in record.State.Missing(Stage).ToList())
                 Finish(output, GuidanceEnding.LeftAlone, null);
         await AskForNextAsync(cancellationToken);
+    }
+
+    // The last reading before an instrument went may be a damaged one: it is taken back. What was read before it stands, because the
+    // magnet stands where those moves have left it.
+    private async Task LevelUpToAGapAsync(ClippedOutput clipped, CancellationToken cancellationToken)
+    {
+        var before = record.State.Sequence;
+        try
+        {
+            await LevelAsync(clipped, cancellationToken);
+        }
+        catch (BenchFaultException fault) when (fault.LostResource is not null)
+        {
+            if (record.State.InHand is not null && record.State.LastResult(Stage) is { } last && last.Sequence > before)
+                record.Append(new EntryWithdrawn(last.Sequence));
+            throw;
+        }
     }
 
     private async Task LevelAsync(ClippedOutput clipped, CancellationToken cancellationToken)

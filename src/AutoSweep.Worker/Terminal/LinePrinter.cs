@@ -36,6 +36,7 @@ public sealed class LinePrinter(TextWriter output, JobRecord record, BenchBoard 
     {
         BenchConnected { FixtureSerial: { } serial } bench => $"Bench: {bench.MeterIdentity} by {bench.MeterDriver}, fixture {serial}",
         BenchConnected bench => $"Bench: {bench.MeterIdentity} by {bench.MeterDriver}",
+        InstrumentLost lost => $"Lost: the {MissingWords.Name(lost.Instrument)}. {lost.Found}",
         StageStarted started => $"{started.Stage}: {started.Planned.Count} outputs planned",
         OutputSurveyed surveyed => Level(surveyed),
         OutputSwept { Reason: PeakStopReason.BoundReached } swept => Peak(swept),

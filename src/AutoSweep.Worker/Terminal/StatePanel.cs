@@ -21,7 +21,7 @@ public static class StatePanel
         BenchActivity.Waiting => Color.Aqua,
         BenchActivity.Reading => Color.Yellow,
         BenchActivity.Moving => Color.Orange1,
-        BenchActivity.NeedsYou => Color.Red,
+        BenchActivity.NeedsYou or BenchActivity.Paused => Color.Red,
         _ => Color.Lime,
     };
 
@@ -53,6 +53,7 @@ public static class StatePanel
             string.Create(System.Globalization.CultureInfo.InvariantCulture, $"MAGNET {MagnetWords.Name(order.Direction)} {order.Millimetres:0.000} mm"),
         BenchActivity.Done => "DONE: NEXT ONE",
         BenchActivity.NeedsYou => "PLEASE LOOK",
+        BenchActivity.Paused => $"{string.Join(" AND ", status.Missing).ToUpperInvariant()} MISSING",
         _ => "ALL DONE",
     };
 
@@ -67,6 +68,7 @@ public static class StatePanel
         { Activity: BenchActivity.Reading } => "wait for the beep",
         { Activity: BenchActivity.Moving } => "then lock it and keep off",
         { Activity: BenchActivity.Waiting } => "or any other that is missing",
+        { Activity: BenchActivity.Paused } => "plug it in: the work goes on by itself",
         _ => "",
     };
 

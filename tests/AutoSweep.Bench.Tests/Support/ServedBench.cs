@@ -43,6 +43,13 @@ internal sealed class ServedBench : IAsyncDisposable
     /// <summary>The next thing that the hands do, when the bench was started with --events.</summary>
     public async Task<JsonElement> NextEventAsync() => JsonDocument.Parse((await _process.StandardOutput.ReadLineAsync())!).RootElement;
 
+    /// <summary>Pulls a plug for so many simulated seconds; the bench was started with --unplugging.</summary>
+    public async Task UnplugAsync(string instrument, double seconds)
+    {
+        await _process.StandardInput.WriteLineAsync(string.Create(CultureInfo.InvariantCulture, $"unplug {instrument} {seconds}"));
+        await _process.StandardInput.FlushAsync();
+    }
+
     public static async Task<(int ExitCode, string Text)> ScoreAsync(string bench, string job)
     {
         using var process = Programs.Start(Programs.Simulator, "score", "--bench", bench, "--sweeps", Path.Combine(job, "sweeps.csv"));

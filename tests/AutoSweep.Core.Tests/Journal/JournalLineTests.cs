@@ -41,6 +41,7 @@ public sealed class JournalLineTests
         new MagnetRead { Output = 61, Millivolts = 5.1, TargetMillivolts = 4.4, SdDecibels = 0.03 },
         new MagnetRead { Output = 61, Millivolts = 4.6, TargetMillivolts = 4.4, SdDecibels = 0.03, After = new(MoveDirection.Out, 0.05, 0.02) },
         new OutputLevelled { Output = 61, Ending = GuidanceEnding.InBand, Moves = 1, TargetMillivolts = 4.4, BeforeMillivolts = 5.1, AfterMillivolts = 4.6 },
+        new InstrumentLost(BenchInstrument.Fixture, "ASRL/dev/ttyUSB0::INSTR", "the link broke at *OPC?"),
         Some.Matched);
 
     [Theory]

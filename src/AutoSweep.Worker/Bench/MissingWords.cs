@@ -1,0 +1,34 @@
+using AutoSweep.Core;
+using AutoSweep.Core.Journal;
+
+namespace AutoSweep.Worker.Bench;
+
+/// <summary>What the person is told while an instrument is missing, and when it is back.</summary>
+public static class MissingWords
+{
+    /// <summary>The instrument's name in the middle of a sentence.</summary>
+    public static string Name(BenchInstrument instrument) => instrument == BenchInstrument.Meter ? "meter" : "fixture";
+
+    /// <summary>Several instruments in a sentence.</summary>
+    public static string Names(IEnumerable<BenchInstrument> instruments) => string.Join(" and the ", instruments.Order().Select(Name));
+
+    /// <summary>Which instruments are missing, where, and what to look at.</summary>
+    /// <param name="missing">Each with its resource name and what was found there.</param>
+    public static string Of(IEnumerable<MissingInstrument> missing) =>
+        $"Paused. {string.Join(' ', missing.Select(Of))} The work goes on by itself; leave the clip where it is. Ctrl-C stops.";
+
+    /// <summary>Which instruments are back, and what begins anew.</summary>
+    /// <param name="instruments">The instruments.</param>
+    /// <param name="output">The output that was in hand; none between outputs.</param>
+    public static string Back(IReadOnlyCollection<BenchInstrument> instruments, int? output) =>
+        $"The {Names(instruments)} {(instruments.Count == 1 ? "is" : "are")} back."
+        + (output is { } number ? $" Output {number} begins anew: what was read of it before the gap does not count." : "");
+
+    private static string Of(MissingInstrument missing) => $"The {Name(missing.Instrument)} at {missing.Resource} " + (missing.Fault.Kind switch
+    {
+        BenchFault.NotReachable => "is gone. Look at its cable, at both ends, and whether it is on.",
+        BenchFault.NoAnswer => "does not answer. Look whether it is on and under remote control; switch it off and on.",
+        _ => $"is not the one of before. Found: {missing.Fault.Found}. Expected: {missing.Fault.Expected}. Connect that one again; "
+            + "to go on with another, stop, then use --resume.",
+    });
+}
