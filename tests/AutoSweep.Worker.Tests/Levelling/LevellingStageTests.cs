@@ -96,6 +96,38 @@ public sealed class LevellingStageTests : IDisposable
     }
 
     [Fact]
+    public async Task A_gap_takes_the_last_reading_back_keeps_those_before_it_and_the_output_goes_on()
+    {
+        var stage = Stage();
+        await BeginAsync(stage);
+        _moves.Lost = 2;
+        var fault = await Assert.ThrowsAsync<BenchFaultException>(() => WorkAsync(stage, 3));
+        Assert.Equal("M", fault.LostResource);
+
+        var kept = Assert.Single(_scene.Job.State.Levelling.ReadingsOf(3));
+        Assert.Null(kept.After);
+        Assert.Single(_scene.Written.OfType<EntryWithdrawn>());
+        await WorkAsync(stage, 3);
+
+        Assert.Equal(GuidanceEnding.InBand, _scene.Job.State.Levelled[3].Ending);
+        Assert.Equal(kept.Millivolts, _scene.Job.State.Levelled[3].BeforeMillivolts);
+    }
+
+    [Fact]
+    public async Task A_gap_before_any_reading_takes_none_back()
+    {
+        var stage = Stage();
+        await BeginAsync(stage);
+        _moves.Lost = 2;
+        await Assert.ThrowsAsync<BenchFaultException>(() => WorkAsync(stage, 3));
+        _scene.Meter.Shown = () => throw FakeMoves.Gone;
+
+        await Assert.ThrowsAsync<BenchFaultException>(() => stage.WorkAsync(new(new(3, _scene.Tone(3), RecognisedBy.Tone), []), default));
+
+        Assert.Single(_scene.Job.State.Levelling.ReadingsOf(3));
+    }
+
+    [Fact]
     public async Task A_skipped_output_is_left_as_it_is()
     {
         _moves.Instead.Enqueue(new MoveOutcome.Skipped());

@@ -19,6 +19,7 @@ public sealed class LinePrinterTests : IDisposable
         { Some.Swept(9) with { Reason = PeakStopReason.BudgetSpent }, "  output   9     740.12 Hz  peak    104.57 nF ± 0.06  half-width   7.67 nF    5.372 mV  6 readings  <- budget_spent" },
         { Silent, "  output  10       no tone  no peak  <- level_lost" },
         { new OutputAbandoned(JobStage.Sweep, 9, "The clip came off."), "  output   9  broken off: The clip came off." },
+        { new InstrumentLost(BenchInstrument.Fixture, "ASRL/dev/ttyUSB0::INSTR", "The link broke."), "Lost: the fixture. The link broke." },
         { new StageEnded(JobStage.Survey), "Survey: complete" },
         { new OutputRecognised(JobStage.Sweep, 9, 740, RecognisedBy.Tone), null },
     };

@@ -20,6 +20,7 @@ public sealed class LivePanelTests : IDisposable
     [InlineData(BenchActivity.Reading, "READING: HANDS OFF")]
     [InlineData(BenchActivity.Done, "DONE: NEXT ONE")]
     [InlineData(BenchActivity.NeedsYou, "PLEASE LOOK")]
+    [InlineData(BenchActivity.Paused, "METER AND FIXTURE MISSING")]
     [InlineData(BenchActivity.Finished, "ALL DONE")]
     public void Every_state_has_its_word_and_fits_the_panel(BenchActivity activity, string word)
     {
@@ -112,7 +113,7 @@ public sealed class LivePanelTests : IDisposable
     // What a status can hold at most, at least, and in between.
     private static IEnumerable<BenchStatus> Statuses(BenchActivity activity)
     {
-        var bare = new BenchStatus { Activity = activity, Stage = JobStage.Sweep };
+        var bare = new BenchStatus { Activity = activity, Stage = JobStage.Sweep, Missing = [BenchInstrument.Meter, BenchInstrument.Fixture] };
         var named = bare with { Output = 65, ToneHertz = 1239.712, Next = 47, Message = new string('x', LivePanel.Width) };
         var read = named with { Readings = [Read(110_270, 1.981), Read(227_300, 1.58), Read(141_200, 4.492)] };
         var response = TunedResponse.Series(142_120, 7.9);
