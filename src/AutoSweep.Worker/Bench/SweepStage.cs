@@ -90,11 +90,11 @@ public sealed class SweepStage(
         return again.Next() is PeakStep.Done { Result: { Reason: PeakStopReason.BoundReached } closed } ? closed : result;
     }
 
-    // The tone is counted once more, at the peak, where it is loudest: only then is it certain whose peak this is. Without a peak the
-    // fixture is told what it has set already, and shows by its read-back that it was there at the last reading.
+    // The tone is counted once more, at the peak, where it is loudest: only then is it certain whose peak this is.
     private async Task CompleteAsync(ClippedOutput clipped, PeakResult result, CancellationToken cancellationToken)
     {
-        await bench.Fixture.SetAsync(Within(result.Peak ?? result.Trace[^1].Reading.Capacitance), cancellationToken);
+        if (result.Peak is { } peak)
+            await bench.Fixture.SetAsync(Within(peak), cancellationToken);
         var sight = await clips.ConfirmAsync(clipped.Output, cancellationToken);
         if (Objection(clipped, sight) is { } why)
         {

@@ -157,17 +157,16 @@ public sealed class SweepStageTests : IDisposable
         Assert.Equal(PeakStopReason.ResponseFlat, _scene.Job.State.Swept[12].Reason);
     }
 
-    // A fixture that was unplugged at the last reading would show only here: a result without a peak sets none.
+    // A fixture that was unplugged at the last reading shows here at the latest.
     [Fact]
-    public async Task Before_a_result_without_a_peak_the_fixture_sets_once_more_what_it_had_set()
+    public async Task Even_before_a_result_without_a_peak_the_fixture_is_set_once_more_and_read_back()
     {
         _scene.Meter.Shown = () => 0.004;
 
         await ClipAsync(12);
 
-        var read = _scene.Job.State.SweepReadings[12];
-        Assert.Equal(read.Count + 2, _scene.Fixture.Sets.Count); // the readings, once more, and the rest for the next output
-        Assert.Equal(read[^1].Picofarads, _scene.Fixture.Sets[^2].Picofarads);
+        // Its readings, once more, and the rest for the next output.
+        Assert.Equal(_scene.Job.State.SweepReadings[12].Count + 2, _scene.Fixture.Sets.Count);
     }
 
     private Task ClipAsync(int output) => _stage.WorkAsync(new(new(output, _scene.Tone(output), RecognisedBy.Tone), []), default);
