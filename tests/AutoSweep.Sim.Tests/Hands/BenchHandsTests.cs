@@ -36,6 +36,20 @@ public class BenchHandsTests
     }
 
     [Fact]
+    public async Task While_the_display_says_wait_they_leave_the_clip_on_whatever_beeps()
+    {
+        using var hands = new HandsBench(HandsBench.Script([3, 1], []), HandsPhase.Survey);
+        hands.Ear.ClientsChanged(1);
+        await hands.NextAsync("clip");
+        hands.Ear.Read("WAIT FIXTURE");
+        hands.Beep();
+        Assert.True(await hands.StillForAsync(20));
+        hands.Ear.Read("GO ON");
+        hands.Beep();
+        Assert.Equal("beep", (await hands.NextAsync()).Event);
+    }
+
+    [Fact]
     public async Task Without_a_beep_they_lose_patience_and_offer_the_output_again_at_the_end()
     {
         using var hands = new HandsBench(HandsBench.Script([3, 1], []), HandsPhase.Survey);

@@ -89,6 +89,31 @@ public class TcpPortTests
         await serving.ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing | ConfigureAwaitOptions.ContinueOnCapturedContext);
     }
 
+    [Fact]
+    public async Task Unplugged_it_cuts_its_clients_off_refuses_others_and_comes_back_on_the_same_port()
+    {
+        using var bench = new TestBench();
+        var real = new Microsoft.Extensions.Time.Testing.FakeTimeProvider();
+        using var port = new TcpPort(bench.Meter, new(), new Sim.Clock.SimulatedClock(1, real), 0);
+        using var end = new CancellationTokenSource();
+        var serving = port.RunAsync(end.Token);
+        using var client = new TcpClientLines(port.Port);
+        await client.SendAsync("CONF:VOLT:AC 1;*OPC?\n");
+        Assert.Equal("1", await client.LineAsync());
+
+        var gap = port.UnplugAsync(TimeSpan.FromSeconds(3), CancellationToken.None);
+
+        await Assert.ThrowsAnyAsync<IOException>(client.LineAsync);
+        Assert.ThrowsAny<System.Net.Sockets.SocketException>(() => new TcpClientLines(port.Port));
+        real.Advance(TimeSpan.FromSeconds(3));
+        await gap;
+        using var again = new TcpClientLines(port.Port);
+        await again.SendAsync("CONF?\n");
+        Assert.Contains("VOLT:AC", await again.LineAsync(), StringComparison.Ordinal);
+        await end.CancelAsync();
+        await serving.ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing | ConfigureAwaitOptions.ContinueOnCapturedContext);
+    }
+
     private static async Task WithClientAsync(WireDefinition wire, Func<TcpClientLines, Task> talk, Action? beeped = null)
     {
         using var bench = new TestBench();

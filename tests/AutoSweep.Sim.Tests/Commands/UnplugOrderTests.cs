@@ -1,0 +1,23 @@
+using AutoSweep.Sim.Commands;
+
+namespace AutoSweep.Sim.Tests.Commands;
+
+public class UnplugOrderTests
+{
+    [Theory]
+    [InlineData("unplug meter 3", UnplugOrder.Plug.Meter, 3)]
+    [InlineData("unplug fixture 0.5", UnplugOrder.Plug.Fixture, 0.5)]
+    [InlineData("  unplug  capacitanceMeter  20 ", UnplugOrder.Plug.CapacitanceMeter, 20)]
+    public void A_line_names_a_plug_and_simulated_seconds(string line, object what, double seconds) =>
+        Assert.Equal(new UnplugOrder((UnplugOrder.Plug)what, TimeSpan.FromSeconds(seconds)), UnplugOrder.Read(line));
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("unplug meter")]
+    [InlineData("unplug motor 3")]
+    [InlineData("unplug 1 3")]
+    [InlineData("unplug meter 0")]
+    [InlineData("unplug meter 3 s")]
+    [InlineData("plug meter 3")]
+    public void Any_other_line_is_none(string line) => Assert.Null(UnplugOrder.Read(line));
+}
