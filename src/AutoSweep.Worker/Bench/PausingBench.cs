@@ -90,7 +90,7 @@ public sealed class PausingBench(JobPlan plan, JobRecord record, BenchBoard boar
             return;
         var words = MissingWords.Back(_missed, _broken);
         board.Show(status => status with { Activity = BenchActivity.Waiting, Missing = [], Message = words });
+        _missed.Clear(); // first: the meter may be gone again already, and the next gap has its own list
         await bench.Meter.ShowAsync(GoOn, cancellationToken);
-        _missed.Clear();
     }
 }
