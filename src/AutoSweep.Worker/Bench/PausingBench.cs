@@ -24,19 +24,25 @@ public sealed class PausingBench(JobPlan plan, JobRecord record, BenchBoard boar
     private readonly HashSet<BenchInstrument> _missed = [];
     private int? _broken;
 
+    private bool NeedsFixture => plan.Stages.Contains(JobStage.Sweep);
+
     /// <summary>Opens the bench and works at it; after a gap the work is begun again and must go on by what the journal knows.</summary>
     /// <param name="work">The work.</param>
     /// <param name="cancellationToken">Ends the work or the wait.</param>
-    /// <exception cref="BenchFaultException">A fault that waiting does not mend, or any at the first opening.</exception>
+    /// <exception cref="BenchFaultException">A fault that waiting does not mend, or any at the first opening, unless the plan waits for its bench.</exception>
     public async Task RunAsync(Func<ConnectedBench, CancellationToken, Task> work, CancellationToken cancellationToken)
     {
-        var needsFixture = plan.Stages.Contains(JobStage.Sweep);
-        var reopening = new BenchReopening(plan.Wiring, needsFixture, options, board);
+        var reopening = new BenchReopening(plan.Wiring, NeedsFixture, options, board);
         record.Appended += _rule.Note;
-        var bench = await ConnectedBench.OpenAsync(plan.Wiring, needsFixture, options, cancellationToken);
+        var bench = plan.WaitsForBench
+            ? await new BenchWait(board, options.Time).OpenAsync(plan.Wiring, OpenAsync, cancellationToken)
+            : await OpenAsync(cancellationToken);
         while (!await IsDoneAsync(bench, work, cancellationToken))
             bench = await reopening.WaitAsync(bench.Meter.Identity, _missed, cancellationToken);
     }
+
+    private Task<ConnectedBench> OpenAsync(CancellationToken cancellationToken) =>
+        ConnectedBench.OpenAsync(plan.Wiring, NeedsFixture, options, cancellationToken);
 
     private async Task<bool> IsDoneAsync(ConnectedBench bench, Func<ConnectedBench, CancellationToken, Task> work, CancellationToken cancellationToken)
     {

@@ -34,7 +34,7 @@ public sealed class LoggedScreen(ILogger<LoggedScreen> log, JobRecord record, Be
     private void Say(BenchStatus status)
     {
         if (status.Message is { } message && message != _said)
-            log.Log(status.Activity == BenchActivity.NeedsYou ? LogLevel.Warning : LogLevel.Information, "{Message}", message);
+            log.Log(status.Activity is BenchActivity.NeedsYou or BenchActivity.Paused ? LogLevel.Warning : LogLevel.Information, "{Message}", message);
         _said = status.Message;
     }
 }
