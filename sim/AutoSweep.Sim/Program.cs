@@ -4,7 +4,7 @@ using AutoSweep.Sim.Commands;
 
 var root = new RootCommand("A simulated bench: tone generator, meter, relay fixture and the hands at the clip.")
 {
-    ServeCommand.Create(), ScoreCommand.Create(), MakeCommand.Create(),
+    ServeCommand.Create(), ScoreCommand.Create(), MakeCommand.Create(), PanelCommand.Create(),
 };
 try
 {

@@ -1,4 +1,5 @@
 using AutoSweep.Benchmarks;
+using AutoSweep.Benchmarks.ByHand;
 using AutoSweep.Benchmarks.Drivers;
 using AutoSweep.Benchmarks.Faults;
 using AutoSweep.Benchmarks.Magnets;
@@ -7,11 +8,11 @@ using AutoSweep.Benchmarks.Peaks;
 using Spectre.Console;
 
 // 0: every figure met its target. 1: one fell short. 2: no such benchmark.
-<<<<<<< HEAD
-IBenchmark[] benchmarks = [new PeakBenchmark(TimeProvider.System), new MatchingBenchmark(TimeProvider.System), new MagnetBenchmark(), new FaultBenchmark()];
-=======
-IBenchmark[] benchmarks = [new PeakBenchmark(TimeProvider.System), new MatchingBenchmark(TimeProvider.System), new MagnetBenchmark(), new FaultBenchmark(TimeProvider.System), new DriverBenchmark(TimeProvider.System)];
->>>>>>> 3bdf6b3 (Walk an engineer through a new meter's driver in a test, run the mutation over every driver, and check the check)
+IBenchmark[] benchmarks =
+[
+    new PeakBenchmark(TimeProvider.System), new MatchingBenchmark(TimeProvider.System), new MagnetBenchmark(), new FaultBenchmark(),
+    new DriverBenchmark(TimeProvider.System), new HandBenchmark(),
+];
 var chosen = args.Length == 1 ? benchmarks.FirstOrDefault(benchmark => benchmark.Name == args[0]) : null;
 if (chosen is null)
 {

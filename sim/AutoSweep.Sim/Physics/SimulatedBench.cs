@@ -23,6 +23,7 @@ internal sealed class SimulatedBench
     private TimeSpan at;
     private TimeSpan disturbedAt;
     private (TimeSpan At, InputSignal Signal)? known;
+    private double? dialled;
 
     public SimulatedBench(BenchDefinition bench, GeneratorProfile profile, SimulatedClock clock)
     {
@@ -90,6 +91,17 @@ internal sealed class SimulatedBench
         {
             AdvanceTo(Clock.Now);
             Connect(Connection.Open);
+        }
+    }
+
+    /// <summary>Puts a box that is dialled by hand in the fixture's place, from now on.</summary>
+    public void Dial(double farads)
+    {
+        lock (gate)
+        {
+            AdvanceTo(Clock.Now);
+            (dialled, known) = (farads, null);
+            if (connection.Fixture) disturbedAt = at;
         }
     }
 
@@ -181,7 +193,7 @@ internal sealed class SimulatedBench
     {
         var number = generator.WiredTo(terminal);
         if (connection.Fixture)
-            return generator.At(terminal, Relays.Farads, bench.Fixture.LossTangent, now);
+            return generator.At(terminal, dialled ?? Relays.Farads, bench.Fixture.LossTangent, now);
         if (soldered.TryGetValue(terminal, out var fitted)) return generator.At(terminal, fitted.Farads, fitted.LossTangent, now);
         return generator.Output(number).Aged is { } aged && !removed.Contains(number)
             ? generator.At(terminal, aged.Picofarads * 1e-12, aged.LossTangent, now)

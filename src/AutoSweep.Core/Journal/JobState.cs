@@ -68,6 +68,9 @@ public sealed record JobState
     /// <summary>Outputs in the order in which they were completed in the running stage, oldest first.</summary>
     public ImmutableList<int> ClippingOrder { get; private init; } = [];
 
+    // Where the readings of the output in hand stand in the journal.
+    private ImmutableList<long> ReadAt { get; init; } = [];
+
     private ImmutableDictionary<long, JournalEvent> Results { get; init; } = ImmutableDictionary<long, JournalEvent>.Empty;
 
     /// <summary>The planned outputs of a stage that have no result yet, in ascending number.</summary>
@@ -119,7 +122,7 @@ public sealed record JobState
             StageStarted started => Start(started),
             StageEnded ended => this with { Ended = Ended.Add(ended.Stage), InHand = null },
             OutputRecognised recognised => this with { InHand = new(recognised.Stage, recognised.Output, recognised.ToneHertz, []) },
-            LevelRead read => Keep(read),
+            LevelRead read => Keep(read, entry.Sequence),
             OutputSurveyed surveyed => Complete(surveyed),
             OutputSwept swept => Complete(swept),
             OutputFitted fitted => this with { Fitted = Fitted.SetItem(fitted.Output, fitted), Checked = Checked.Remove(fitted.Output) },
@@ -173,8 +176,16 @@ public sealed record JobState
         ClippingOrder = ClippingOrder.Add(swept.Output),
     };
 
-    private JobState Keep(LevelRead read) =>
-        InHand?.Output == read.Output ? this with { InHand = InHand with { Readings = InHand.Readings.Add(read) } } : this;
+    private JobState Keep(LevelRead read, long sequence) => InHand?.Output != read.Output ? this : this with
+    {
+        InHand = InHand with { Readings = InHand.Readings.Add(read) },
+        ReadAt = InHand.Readings.IsEmpty ? [sequence] : ReadAt.Add(sequence),
+    };
+
+    // A typed level that was taken back while its output is in hand.
+    private JobState Forget(long sequence) => InHand is { } hand && ReadAt.IndexOf(sequence) is >= 0 and var place && place < hand.Readings.Count
+        ? this with { InHand = hand with { Readings = hand.Readings.RemoveAt(place) }, ReadAt = ReadAt.RemoveAt(place) }
+        : this;
 
     private static int? OutputOf(JobStage stage, JournalEvent result) => (stage, result) switch
     {
@@ -198,7 +209,7 @@ public sealed record JobState
         OutputFitted taken => this with { Fitted = Replace(Fitted, taken.Output,
             Before<OutputFitted>(sequence, one => one.Output == taken.Output)) },
         TargetChosen => this with { ChosenTarget = Before<TargetChosen>(sequence, _ => true)?.Target },
-        _ => Levelling.Holds(sequence) ? this with { Ended = Ended.Remove(JobStage.Level) } : this,
+        _ => Levelling.Holds(sequence) ? this with { Ended = Ended.Remove(JobStage.Level) } : Forget(sequence),
     };
 
     private T? Before<T>(long sequence, Func<T, bool> isSame)

@@ -47,4 +47,10 @@ public sealed record OutputSwept : JournalEvent
 
     /// <summary>How many readings the search was told.</summary>
     public required int Readings { get; init; }
+
+    /// <summary>
+    /// What a box that is dialled by hand measured as it stood at the end, less what its dials said, in picofarads: the readings are in what the
+    /// dials said, the peak has this in it. None where nobody measured, or relays set the capacitance.
+    /// </summary>
+    public long? BoxOffsetPicofarads { get; init; }
 }

@@ -8,7 +8,7 @@ internal static class BoundRule
     // Readings this far from the peak on both flanks, in half-widths, give the same peak under every law to first order.
     private const double Nearest = 0.3;
     private const double Farthest = 1.6;
-    private const double Wanted = 0.8;
+    internal const double Wanted = 0.8;
 
     // Five readings against four unknowns leave one that can contradict; a group that has taught the law can do with four.
     private const int Fewest = 5;
@@ -22,6 +22,8 @@ internal static class BoundRule
 
     internal static SearchMove? Consider(SearchState state)
     {
+        if (state.Options.Box is { } box)
+            return DialledBoundRule.Consider(state, box);
         if (state.Mixture is not { } mixture || state.Log.Used.Length < FewestFor(state.Prior, mixture) - 1)
             return null;
         var limit = state.Options.LossBoundDecibels;

@@ -5,7 +5,7 @@ internal static class FlankPlan
 {
     // In half-widths from each fit's peak. Near one half-width the level changes most with the capacitance;
     // farther places tell laws and hum apart.
-    private static readonly double[] Places = [0.3, 0.5, 0.7, 0.85, 1, 1.2, 1.5, 2, 3];
+    internal static readonly double[] Places = [0.3, 0.5, 0.7, 0.85, 1, 1.2, 1.5, 2, 3];
 
     internal static double Choose(LawMixture mixture, PeakSearchOptions options, double minutes, double noise)
     {

@@ -7,6 +7,8 @@ internal static class PlanRule
     {
         if (state.Log.Used.Length == 0)
             return SearchMove.Read(state.Prior.Expected);
+        if (state.Options.Box is { } box)
+            return SearchMove.Read(DialPlan.Choose(state, box));
         return SearchMove.Read(state.Mixture is { } mixture
             ? FlankPlan.Choose(mixture, state.Options, state.NextMinutes, state.Noise)
             : GridPlan.Choose(state.Grid, state.Prior, state.Options, state.Noise));

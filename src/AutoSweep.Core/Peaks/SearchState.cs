@@ -9,6 +9,9 @@ internal sealed class SearchState
     // Settling and three samples of a usual meter; it only places the next reading in the drift.
     private static readonly TimeSpan UsualReading = TimeSpan.FromSeconds(2);
 
+    // Turning dials, looking, typing (common practice, no source).
+    private static readonly TimeSpan UsualDialing = TimeSpan.FromMinutes(1);
+
     internal SearchState(PeakPrior prior, PeakSearchOptions options)
     {
         Prior = prior;
@@ -27,7 +30,7 @@ internal sealed class SearchState
     /// <summary>The fits to the readings that count; none while they are too few or no law can be fitted.</summary>
     internal LawMixture? Mixture { get; private set; }
 
-    internal double NextMinutes => (Log.Last.At + UsualReading).TotalMinutes;
+    internal double NextMinutes => (Log.Last.At + (Options.Box is null ? UsualReading : UsualDialing)).TotalMinutes;
 
     internal double Noise => Math.Max(Log.TypicalNoise(), SlowEffects.LeastRelativeNoise);
 
@@ -59,6 +62,8 @@ internal sealed class SearchState
         if (points.Length < FewestToFit)
             return null;
         var mixture = LawFitter.Fit(Grid, points, Prior, Mixture);
+        if (Options.Box is { } box && mixture.Fits.Count > 0)
+            mixture = LawFitter.Fit(Grid, DialError.Widen(points, mixture, box), Prior, mixture);
         return mixture.Fits.Count == 0 ? null : mixture;
     }
 }

@@ -23,6 +23,13 @@ public static partial class TypedCapacitance
             : null;
     }
 
+    /// <summary>One step of the last digit that was typed, in picofarads: 100 for <c>104.5n</c>, 1000 for <c>104n</c>.</summary>
+    /// <param name="text">What was typed.</param>
+    /// <returns>Null where it is no capacitance.</returns>
+    public static double? StepPicofarads(string text) => Pattern().Match(text.Trim()) is { Success: true } match
+        ? Factor(match.Groups["unit"].Value) * Math.Pow(10, -match.Groups["part"].Value.Length)
+        : null;
+
     private static double Factor(string unit) => unit switch
     {
         "p" or "P" => 1,

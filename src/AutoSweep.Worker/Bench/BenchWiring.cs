@@ -1,5 +1,8 @@
 using System.ComponentModel;
 using System.ComponentModel.DataAnnotations;
+using System.Text.Json.Serialization;
+using AutoSweep.Core.Decades;
+using AutoSweep.Worker.ByHand;
 
 namespace AutoSweep.Worker.Bench;
 
@@ -11,8 +14,14 @@ public sealed record BenchWiring
     [Range(1, 1)]
     public int Format { get; init; } = 1;
 
-    /// <summary>The meter's VISA resource name, such as <c>TCPIP::192.0.2.10::5025::SOCKET</c>.</summary>
-    [Description("The meter's VISA resource name, such as TCPIP::192.0.2.10::5025::SOCKET.")]
+    /// <summary>What stands for a resource name where a person reads the meter.</summary>
+    public const string ByEye = "eye";
+
+    /// <summary>What stands for a resource name where a person dials the box.</summary>
+    public const string ByHand = "hand";
+
+    /// <summary>The meter's VISA resource name, such as <c>TCPIP::192.0.2.10::5025::SOCKET</c>; <c>eye</c> where a person reads it.</summary>
+    [Description("The meter's VISA resource name, such as TCPIP::192.0.2.10::5025::SOCKET; \"eye\" where a person reads it and types the level.")]
     public string? Meter { get; init; }
 
     /// <summary>The meter's driver.</summary>
@@ -30,8 +39,8 @@ public sealed record BenchWiring
     [Range(0.01, 10000)]
     public double AmplifierGain { get; init; } = 1;
 
-    /// <summary>The fixture's VISA resource name, such as <c>ASRL/dev/ttyUSB0::INSTR</c>; none for a survey without it.</summary>
-    [Description("The relay fixture's VISA resource name, such as ASRL/dev/ttyUSB0::INSTR.")]
+    /// <summary>The fixture's VISA resource name, such as <c>ASRL/dev/ttyUSB0::INSTR</c>; none for a survey without it; <c>hand</c> for a box that a person dials.</summary>
+    [Description("The relay fixture's VISA resource name, such as ASRL/dev/ttyUSB0::INSTR; \"hand\" for the decade box below, dialled by hand.")]
     public string? Fixture { get; init; }
 
     /// <summary>The fixture's calibration file; relative to bench.json when it stands there.</summary>
@@ -56,4 +65,24 @@ public sealed record BenchWiring
     [Description("Seconds to wait for the meter's AC detector after each change; the driver's figure when left out.")]
     [Range(0, 60)]
     public double? SettleSeconds { get; init; }
+
+    /// <summary>The decade box that is dialled by hand; needed where <see cref="Fixture"/> says <c>hand</c>.</summary>
+    [Description("The decade box that is dialled by hand, where fixture says hand.")]
+    public DecadeBox? Box { get; init; }
+
+    /// <summary>How the meter is read, where <see cref="Meter"/> says <c>eye</c>.</summary>
+    [Description("How the meter is read, where meter says eye.")]
+    public EyeReading Eye { get; init; } = new();
+
+    /// <summary>Whether a person types levels.</summary>
+    [JsonIgnore]
+    public bool IsReadByEye => string.Equals(Meter, ByEye, StringComparison.OrdinalIgnoreCase);
+
+    /// <summary>Whether a person dials.</summary>
+    [JsonIgnore]
+    public bool IsDialledByHand => string.Equals(Fixture, ByHand, StringComparison.OrdinalIgnoreCase);
+
+    /// <summary>Whether somebody must type, so that nothing may move on the screen meanwhile.</summary>
+    [JsonIgnore]
+    public bool IsTyped => IsReadByEye || IsDialledByHand;
 }

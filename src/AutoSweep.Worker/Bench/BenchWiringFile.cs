@@ -1,4 +1,5 @@
 using AutoSweep.Core;
+using AutoSweep.Core.Decades;
 using AutoSweep.Core.StrictJson;
 
 namespace AutoSweep.Worker.Bench;
@@ -12,6 +13,8 @@ public static class BenchWiringFile
     public static BenchWiring Read(string path)
     {
         var wiring = StrictJsonFile.Read<BenchWiring>(path).Value;
+        if (wiring.Box is { } box)
+            DecadeBoxChecks.Check(box, path);
         return wiring with { Calibration = Beside(path, wiring.Calibration), Drivers = Beside(path, wiring.Drivers) };
     }
 

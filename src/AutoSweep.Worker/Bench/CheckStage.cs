@@ -1,5 +1,6 @@
 using System.Globalization;
 using AutoSweep.Core.Journal;
+using AutoSweep.Core.Quantities;
 using AutoSweep.Worker.Job;
 
 namespace AutoSweep.Worker.Bench;
@@ -37,6 +38,7 @@ public sealed class CheckStage(ConnectedBench bench, LevelReader levels, JobReco
         board.Show(status => status with { Activity = BenchActivity.Reading, Output = clipped.Output, ToneHertz = clipped.ToneHertz, Readings = [], Fit = null, Message = null });
         var output = record.Profile.Outputs.Single(one => one.Number == clipped.Output);
         await levels.PrepareAsync(ToneWatch.LargestLevel, new(clipped.ToneHertz ?? record.Profile.ToneOf(output).Hertz), cancellationToken);
+        levels.Expect(Level.FromMillivolts(Prediction(clipped.Output).Millivolts), 4, "is what its sweep predicts");
         var verdict = Prediction(clipped.Output).Compare(clipped.Output, clipped.ToneHertz, await levels.ReadAsync(cancellationToken));
         record.Append(verdict);
         if (verdict.IsExplained)

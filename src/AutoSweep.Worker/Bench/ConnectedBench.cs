@@ -3,6 +3,7 @@ using AutoSweep.Core.Journal;
 using AutoSweep.Instruments;
 using AutoSweep.Instruments.Fixture;
 using AutoSweep.Instruments.Meters;
+using AutoSweep.Worker.ByHand;
 
 namespace AutoSweep.Worker.Bench;
 
@@ -39,21 +40,29 @@ public sealed class ConnectedBench : IAsyncDisposable
     /// <summary>How long to wait for the AC detector after a change.</summary>
     public TimeSpan Settling => _wiring.SettleSeconds is { } seconds ? TimeSpan.FromSeconds(seconds) : Meter.Settling;
 
+    /// <summary>The box, where a person dials it; none where relays set the capacitance.</summary>
+    public IDialledBox? Dialled => _fixture as IDialledBox;
+
+    /// <summary>Whether a person dials or types levels.</summary>
+    public bool IsTyped => Dialled is not null || Meter is IEyeReadMeter;
+
     /// <summary>Opens and checks the instruments.</summary>
     /// <param name="wiring">How the bench is wired.</param>
     /// <param name="needsFixture">Whether the stages to come need the fixture.</param>
     /// <param name="options">Clock, log, time-outs.</param>
+    /// <param name="dialogue">The person, where the wiring says that one reads or dials.</param>
     /// <param name="cancellationToken">Ends the attempt.</param>
     /// <exception cref="BenchFaultException">Something is missing, silent or another than it should be.</exception>
     public static async Task<ConnectedBench> OpenAsync(
-        BenchWiring wiring, bool needsFixture, InstrumentBenchOptions options, CancellationToken cancellationToken)
+        BenchWiring wiring, bool needsFixture, InstrumentBenchOptions options, IBenchDialogue dialogue, CancellationToken cancellationToken)
     {
         if (wiring.Meter is not null && string.Equals(wiring.Meter, wiring.Fixture, StringComparison.OrdinalIgnoreCase))
             throw SamePort(wiring.Meter);
-        var meter = await OpenMeterAsync(wiring, options, cancellationToken);
+        var meter = wiring.IsReadByEye ? new EyeReadMeter(dialogue, wiring.Eye) : await OpenMeterAsync(wiring, options, cancellationToken);
         try
         {
-            var fixture = needsFixture || wiring.Fixture is not null ? await OpenFixtureAsync(wiring, options, cancellationToken) : null;
+            var fixture = wiring.IsDialledByHand ? new HandDialledBox(wiring.Box ?? throw NoBox(), dialogue)
+                : needsFixture || wiring.Fixture is not null ? await OpenFixtureAsync(wiring, options, cancellationToken) : null;
             return new(wiring, meter, fixture);
         }
         catch
@@ -68,7 +77,7 @@ public sealed class ConnectedBench : IAsyncDisposable
     {
         MeterResource = _wiring.Meter!,
         MeterIdentity = Meter.Identity.ToString(),
-        MeterDriver = _wiring.MeterDriver,
+        MeterDriver = _wiring.IsReadByEye ? BenchWiring.ByEye : _wiring.MeterDriver,
         AmplifierGain = AmplifierGain,
         FixtureResource = _wiring.Fixture,
         FixtureSerial = _fixture?.Serial,
@@ -120,6 +129,12 @@ public sealed class ConnectedBench : IAsyncDisposable
             wiring.Calibration ?? throw Unwired("calibration of the fixture", "--calibration"),
             options,
             cancellationToken);
+
+    private static BenchFaultException NoBox() => new(
+        BenchFault.NotReachable,
+        "a box that is dialled by hand, but not what it can be dialled to",
+        "its dials under \"box\" in bench.json",
+        "name a bench.json with --bench that describes the box; docs/by-hand.md has an example");
 
     private static BenchFaultException SamePort(string port) => new(
         BenchFault.NotReachable,

@@ -1,6 +1,7 @@
 using AutoSweep.Core;
 using AutoSweep.Core.Journal;
 using AutoSweep.Instruments;
+using AutoSweep.Worker.ByHand;
 using AutoSweep.Worker.Job;
 using AutoSweep.Worker.Levelling;
 using AutoSweep.Worker.Reports;
@@ -14,6 +15,7 @@ namespace AutoSweep.Worker.Bench;
 /// <param name="record">The job.</param>
 /// <param name="board">The screens.</param>
 /// <param name="keys">The person's keys, for a stage that goes step by step.</param>
+/// <param name="dialogue">The person, where one dials or types levels.</param>
 /// <param name="outcome">Where the ending is told.</param>
 /// <param name="lifetime">Stops the host when the work is done.</param>
 /// <param name="logs">The log.</param>
@@ -22,6 +24,7 @@ public sealed class JobWorker(
     JobRecord record,
     BenchBoard board,
     IOperatorKeys keys,
+    IBenchDialogue dialogue,
     JobOutcome outcome,
     IHostApplicationLifetime lifetime,
     ILoggerFactory logs) : BackgroundService
@@ -65,6 +68,8 @@ public sealed class JobWorker(
 
     private async Task WorkAsync(CancellationToken cancellationToken)
     {
+        if (plan.HandsFree && !IsHandsFree)
+            dialogue.Tell("  >> Somebody dials or types on this bench, so outputs are asked for one by one: --hands-free is not used.");
         record.Appended += KeepFilesCurrent;
         await new PausingBench(plan, record, board, RatedInstruments.Options(plan.ClockRate, _clock, logs, plan.Wiring.Drivers)).RunAsync(WorkAtAsync, cancellationToken);
         board.Show(status => status with { Activity = BenchActivity.Finished, Output = null, Next = null, Message = null });
@@ -96,8 +101,9 @@ public sealed class JobWorker(
         using var heartbeat = new PeriodicTimer(Heartbeat, _clock);
         while (await heartbeat.WaitForNextTickAsync(cancellationToken))
         {
-            await bench.Meter.ReadLevelAsync(cancellationToken);
-            if (bench.HasFixture)
+            if (!plan.Wiring.IsReadByEye)
+                await bench.Meter.ReadLevelAsync(cancellationToken);
+            if (bench.HasFixture && !plan.Wiring.IsDialledByHand)
                 await bench.Fixture.OpenAllAsync(cancellationToken);
         }
     }
@@ -146,12 +152,15 @@ public sealed class JobWorker(
         }, clips));
     }
 
+    // An eye counts no tone, and a hunt for a level would be dialled by hand.
+    private bool IsHandsFree => plan is { HandsFree: true, Wiring.IsTyped: false };
+
     private IMoveSource Moves(LevelReader levels) =>
-        plan.HandsFree ? new SettledMoves(levels, plan.Levelling, _clock) : new KeyedMoves(keys, levels, plan.Levelling);
+        IsHandsFree ? new SettledMoves(levels, plan.Levelling, _clock) : new KeyedMoves(keys, levels, plan.Levelling);
 
     private IClipSource Clips(ConnectedBench bench, LevelReader levels, BenchSignals signals)
     {
-        if (!plan.HandsFree)
+        if (!IsHandsFree)
             return new StepByStepClips(keys, record, board);
         var options = new ClipWatchOptions();
         return new ClipWatch(

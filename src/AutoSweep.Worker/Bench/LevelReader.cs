@@ -1,6 +1,7 @@
 using AutoSweep.Core.Fitting;
 using AutoSweep.Core.Quantities;
 using AutoSweep.Instruments.Meters;
+using AutoSweep.Worker.ByHand;
 using MathNet.Numerics.Statistics;
 using Microsoft.Extensions.Logging;
 
@@ -32,6 +33,8 @@ public sealed class LevelReader(ConnectedBench bench, LevelReaderOptions options
     /// <param name="span">Over how long to spread them; the options' span when not given.</param>
     public async Task<LevelSample> ReadAsync(CancellationToken cancellationToken, int? samples = null, TimeSpan? span = null)
     {
+        if (bench.Meter is IEyeReadMeter)
+            return (await ReadOrTakeBackAsync(canTakeBack: false, cancellationToken))!;
         double[]? before = null;
         for (var take = 0; ; take++)
         {
@@ -44,6 +47,35 @@ public sealed class LevelReader(ConnectedBench bench, LevelReaderOptions options
                 "Level still moves ({First:G5} to {Last:G5} V): waiting {Settling} and reading again", taken[0], taken[^1], bench.Settling);
             before = taken;
         }
+    }
+
+    /// <summary>Reads, where a person who types may take the level before back instead.</summary>
+    /// <param name="canTakeBack">Whether there is one.</param>
+    /// <param name="cancellationToken">Ends the wait.</param>
+    /// <returns>None when the person did; a meter with a port always gives a level.</returns>
+    public async Task<LevelSample?> ReadOrTakeBackAsync(bool canTakeBack, CancellationToken cancellationToken)
+    {
+        if (bench.Meter is not IEyeReadMeter eye)
+            return await ReadAsync(cancellationToken);
+        return await eye.AskAsync(canTakeBack, cancellationToken) is { } typed ? ReadByEye(eye, typed) : null;
+    }
+
+    /// <summary>What the next level at the terminal should be about; noticed only where a person types it.</summary>
+    /// <param name="level">The level; none where nothing is known.</param>
+    /// <param name="factor">How many times more or less is still plausible.</param>
+    /// <param name="because">Where that comes from.</param>
+    public void Expect(Level? level, double factor, string because)
+    {
+        if (bench.Meter is IEyeReadMeter eye)
+            eye.Expected = level is { Volts: > 0 } about ? new(about.Volts * bench.AmplifierGain, factor, because) : null;
+    }
+
+    // An eye waits until the digits stand still, and reads once: its last digit and its flicker are all that is known of the noise.
+    private LevelSample ReadByEye(IEyeReadMeter eye, TypedLevel typed)
+    {
+        var level = typed.Volts / bench.AmplifierGain;
+        var noise = eye.RelativeNoise(typed);
+        return new(new(level), new(noise * level), noise, 1, Settled: true) { RelativeUncertainty = Uncertainty(level, noise) };
     }
 
     /// <summary>Looks for a swing of the level at a known rate, in a series that the meter spaces evenly; the detector's evening-out is taken

@@ -1,4 +1,5 @@
 using AutoSweep.Core.Fitting;
+using AutoSweep.Core.Generator;
 using AutoSweep.Core.Journal;
 using AutoSweep.Core.Quantities;
 using AutoSweep.Worker.Job;
@@ -74,12 +75,25 @@ public sealed class SurveyStage(
         board.Show(status => status.Reading(clipped));
         var output = record.Profile.Outputs.Single(one => one.Number == clipped.Output);
         await levels.PrepareAsync(ToneWatch.LargestLevel, new(clipped.ToneHertz ?? record.Profile.ToneOf(output).Hertz), cancellationToken);
+        Expect(output);
         var sample = await levels.ReadAsync(cancellationToken, options.Samples, options.Span);
         record.Append(Reading(clipped.Output, sample, clock.GetElapsedTime(began)));
         var swing = clipped.ToneHertz is { } tone ? await levels.ReadSwingAsync(tone / output.WheelTeeth, cancellationToken) : null;
         record.Append(Surveyed(clipped, sample, swing));
         MarkSwap();
         await signals.DoneAsync(cancellationToken);
+    }
+
+    // An old capacitor may take 10 dB off a filtered output, neighbours differ by less.
+    private void Expect(GeneratorOutput output)
+    {
+        var before = record.State.ClippingOrder.Count > 0 && record.State.SurveyOf(Stage).TryGetValue(record.State.ClippingOrder[^1], out var last) ? last.Millivolts : (double?)null;
+        if (output.ExpectedMillivolts is { } healthy)
+            levels.Expect(Level.FromMillivolts(healthy), 8, "is what the profile says of a healthy one");
+        else if (before is > 0 and var near)
+            levels.Expect(Level.FromMillivolts(near), 6, "had the output before it");
+        else
+            levels.Expect(Level.FromMillivolts(4), 25, "is usual at a terminal");
     }
 
     private LevelRead Reading(int output, LevelSample sample, TimeSpan since) => new()
@@ -103,7 +117,7 @@ public sealed class SurveyStage(
         if (clipped is { By: RecognisedBy.Order, ToneHertz: not null })
             flags.Add(SurveyFinding.WrongTone);
         if (clipped.ToneHertz is null)
-            flags.Add(SurveyFinding.ToneNotCounted);
+            flags.Add(clipped.By == RecognisedBy.Person && sample.Mean.Millivolts < options.DeadMillivolts ? SurveyFinding.Dead : SurveyFinding.ToneNotCounted);
         if (sample.SampleSd.Volts > options.UnsteadyShare * sample.Mean.Volts || IsSwinging(swing))
             flags.Add(SurveyFinding.Unsteady);
         return new()

@@ -2,6 +2,7 @@ using AutoSweep.Core.Generator;
 using AutoSweep.Core.Journal;
 using AutoSweep.Core.Peaks;
 using AutoSweep.Core.Quantities;
+using AutoSweep.Worker.ByHand;
 using AutoSweep.Worker.Job;
 
 namespace AutoSweep.Worker.Bench;
@@ -23,6 +24,8 @@ public sealed class SweepStage(
     BenchSignals signals,
     TimeProvider clock) : IBenchStage
 {
+    private long? _boxOffset;
+
     /// <inheritdoc/>
     public JobStage Stage => JobStage.Sweep;
 
@@ -32,6 +35,9 @@ public sealed class SweepStage(
     /// <summary>The fixture rests where the next output is expected to peak, so that its tone is loud when the clip lands.</summary>
     public async Task RestAsync(CancellationToken cancellationToken)
     {
+        // Between outputs nobody dials for nothing.
+        if (bench.Dialled is not null)
+            return;
         if (Next() is { } next)
             await bench.Fixture.SetAsync(Within(SweepPriors.For(next, record.State).Expected), cancellationToken);
         else
@@ -57,6 +63,8 @@ public sealed class SweepStage(
         var tone = new Frequency(clipped.ToneHertz ?? record.Profile.ToneOf(output).Hertz);
         await levels.PrepareAsync(ToneWatch.LargestLevel, tone, cancellationToken);
         var prior = SweepPriors.For(output, record.State);
+        if (bench.IsTyped)
+            return await SearchByHandAsync(output, prior, cancellationToken);
         var limits = new PeakSearchOptions { Smallest = bench.Fixture.Smallest, Largest = bench.Fixture.Largest };
         var search = new PeakSearch(prior, limits);
         while (search.Next() is PeakStep.Read wanted)
@@ -69,6 +77,13 @@ public sealed class SweepStage(
         return result is { Reason: PeakStopReason.BoundReached, Peak: { } peak }
             ? Closed(result, await ReadAsync(output.Number, Within(peak), began, cancellationToken), prior, limits)
             : result;
+    }
+
+    private async Task<PeakResult> SearchByHandAsync(GeneratorOutput output, PeakPrior prior, CancellationToken cancellationToken)
+    {
+        var answer = await new TypedSearch(bench, levels, record, board, clock).SearchAsync(output, prior, cancellationToken);
+        _boxOffset = answer.BoxOffsetPicofarads;
+        return answer.Result;
     }
 
     private async Task<PeakReading> ReadAsync(int output, Capacitance wanted, long began, CancellationToken cancellationToken)
@@ -93,7 +108,7 @@ public sealed class SweepStage(
     // The tone is counted once more, at the peak, where it is loudest: only then is it certain whose peak this is.
     private async Task CompleteAsync(ClippedOutput clipped, PeakResult result, CancellationToken cancellationToken)
     {
-        if (result.Peak is { } peak)
+        if (result.Peak is { } peak && bench.Dialled is null)
             await bench.Fixture.SetAsync(Within(peak), cancellationToken);
         var sight = await clips.ConfirmAsync(clipped.Output, cancellationToken);
         if (Objection(clipped, sight) is { } why)
@@ -108,7 +123,7 @@ public sealed class SweepStage(
             return;
         }
 
-        record.Append(Result(clipped.Output, (sight as ToneSight.Tone)?.Hertz ?? clipped.ToneHertz ?? 0, result, record.State.InHand!.Readings.Count));
+        record.Append(Result(clipped.Output, (sight as ToneSight.Tone)?.Hertz ?? clipped.ToneHertz ?? 0, result, record.State.InHand!.Readings.Count) with { BoxOffsetPicofarads = _boxOffset });
         await RestAsync(cancellationToken);
         await signals.DoneAsync(cancellationToken);
     }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using AutoSweep.Worker.Bench;
+using AutoSweep.Worker.ByHand;
 using AutoSweep.Worker.Job;
 using AutoSweep.Worker.Service;
 using AutoSweep.Worker.Terminal;
@@ -24,7 +25,7 @@ public static class HostedJob
         var builder = new HostApplicationBuilder();
         builder.Services
             .AddSingleton(record).AddSingleton(plan).AddSingleton<BenchBoard>().AddSingleton<JobOutcome>()
-            .AddSingleton<IOperatorKeys, ConsoleKeys>()
+            .AddSingleton<IOperatorKeys, ConsoleKeys>().AddSingleton<IBenchDialogue, ConsoleDialogue>()
             .AddHostedService<JobWorker>()
             // Time enough to open the relays and close the links.
             .Configure<HostOptions>(options => options.ShutdownTimeout = TimeSpan.FromSeconds(15))

@@ -14,6 +14,6 @@ public static class BenchScreen
         var console = AnsiConsole.Console;
         var canRedraw = console.Profile.Capabilities.Ansi && console.Profile.Out.IsTerminal
             && console.Profile.Width >= LivePanel.Width && console.Profile.Height >= LivePanel.Height;
-        return canRedraw && plan.HandsFree ? new LivePanel(console, record, board) : new LinePrinter(Console.Out, record, board);
+        return canRedraw && plan.HandsFree && !plan.Wiring.IsTyped ? new LivePanel(console, record, board) : new LinePrinter(Console.Out, record, board);
     }
 }
