@@ -124,7 +124,8 @@ public sealed record DecadeBox
             var step = Decades[dial].StepPicofarads;
             var whole = (int)Math.Clamp(Math.Floor(left / step), 0, Decades[dial].Steps);
             // One to either side: measured steps are a little off, and of a dial with a position 10 two settings may be alike.
-            for (var position = Math.Max(0, whole - 1); position <= Math.Min(Decades[dial].Steps, whole + 1); position++)
+            // The larger first, so that of equals 1-0 is taken and not 0-10.
+            for (var position = Math.Min(Decades[dial].Steps, whole + 1); position >= Math.Max(0, whole - 1); position--)
             {
                 positions[dial] = position;
                 Try(dial + 1, left - Decades[dial].Picofarads(position));
