@@ -1,5 +1,6 @@
 using AutoSweep.Core.Journal;
 using AutoSweep.Instruments;
+using AutoSweep.Worker.ByHand;
 using Polly;
 using Polly.Retry;
 
@@ -10,7 +11,8 @@ namespace AutoSweep.Worker.Bench;
 /// <param name="needsFixture">Whether the stages to come need the fixture.</param>
 /// <param name="options">Clock, log, time-outs.</param>
 /// <param name="board">The screens.</param>
-public sealed class BenchReopening(BenchWiring wiring, bool needsFixture, InstrumentBenchOptions options, BenchBoard board)
+/// <param name="dialogue">The person, where the wiring says that one reads or dials.</param>
+public sealed class BenchReopening(BenchWiring wiring, bool needsFixture, InstrumentBenchOptions options, BenchBoard board, IBenchDialogue dialogue)
 {
     // About once a second is soon enough for a hand that has just pushed a plug in (bench practice, no source).
     private static readonly TimeSpan FirstWait = TimeSpan.FromSeconds(0.25);
@@ -36,7 +38,7 @@ public sealed class BenchReopening(BenchWiring wiring, bool needsFixture, Instru
     public async Task<ConnectedBench> WaitAsync(
         InstrumentIdentity meterBefore, ISet<BenchInstrument> missed, CancellationToken cancellationToken)
     {
-        await using var open = new HalfOpenBench(wiring, needsFixture, meterBefore, options);
+        await using var open = new HalfOpenBench(wiring, needsFixture, meterBefore, options, dialogue);
         await _tries.ExecuteAsync(async cancel => await IsWholeAsync(open, missed, cancel), cancellationToken);
         return open.Take();
     }

@@ -58,11 +58,10 @@ public sealed class ConnectedBench : IAsyncDisposable
     {
         if (wiring.Meter is not null && string.Equals(wiring.Meter, wiring.Fixture, StringComparison.OrdinalIgnoreCase))
             throw SamePort(wiring.Meter);
-        var meter = wiring.IsReadByEye ? new EyeReadMeter(dialogue, wiring.Eye) : await OpenMeterAsync(wiring, options, cancellationToken);
+        var meter = await OpenMeterAsync(wiring, options, dialogue, cancellationToken);
         try
         {
-            var fixture = wiring.IsDialledByHand ? new HandDialledBox(wiring.Box ?? throw NoBox(), dialogue)
-                : needsFixture || wiring.Fixture is not null ? await OpenFixtureAsync(wiring, options, cancellationToken) : null;
+            var fixture = needsFixture || wiring.Fixture is not null ? await OpenFixtureAsync(wiring, options, dialogue, cancellationToken) : null;
             return new(wiring, meter, fixture);
         }
         catch
@@ -117,14 +116,17 @@ public sealed class ConnectedBench : IAsyncDisposable
 
     /// <summary>Opens and checks the meter of a wiring.</summary>
     /// <exception cref="BenchFaultException">It is missing, silent or another than it should be.</exception>
-    internal static Task<ILevelMeter> OpenMeterAsync(BenchWiring wiring, InstrumentBenchOptions options, CancellationToken cancellationToken) =>
-        InstrumentBench.OpenMeterAsync(wiring.Meter ?? throw Unwired("meter", "--meter"), wiring.MeterDriver, options, cancellationToken);
+    internal static Task<ILevelMeter> OpenMeterAsync(
+        BenchWiring wiring, InstrumentBenchOptions options, IBenchDialogue dialogue, CancellationToken cancellationToken) => wiring.IsReadByEye
+        ? Task.FromResult<ILevelMeter>(new EyeReadMeter(dialogue, wiring.Eye))
+        : InstrumentBench.OpenMeterAsync(wiring.Meter ?? throw Unwired("meter", "--meter"), wiring.MeterDriver, options, cancellationToken);
 
     /// <summary>Opens and checks the fixture of a wiring.</summary>
     /// <exception cref="BenchFaultException">It is missing, silent, another than its calibration's, or does not do as told.</exception>
     internal static Task<ICapacitanceFixture> OpenFixtureAsync(
-        BenchWiring wiring, InstrumentBenchOptions options, CancellationToken cancellationToken) =>
-        InstrumentBench.OpenFixtureAsync(
+        BenchWiring wiring, InstrumentBenchOptions options, IBenchDialogue dialogue, CancellationToken cancellationToken) => wiring.IsDialledByHand
+        ? Task.FromResult<ICapacitanceFixture>(new HandDialledBox(wiring.Box ?? throw NoBox(), dialogue))
+        : InstrumentBench.OpenFixtureAsync(
             wiring.Fixture ?? throw Unwired("fixture", "--fixture"),
             wiring.Calibration ?? throw Unwired("calibration of the fixture", "--calibration"),
             options,

@@ -3,6 +3,7 @@ using AutoSweep.Core.Journal;
 using AutoSweep.Instruments;
 using AutoSweep.Instruments.Fixture;
 using AutoSweep.Instruments.Meters;
+using AutoSweep.Worker.ByHand;
 
 namespace AutoSweep.Worker.Bench;
 
@@ -11,8 +12,9 @@ namespace AutoSweep.Worker.Bench;
 /// <param name="needsFixture">Whether the stages to come need the fixture.</param>
 /// <param name="meterBefore">The meter of before; another one is not taken for it.</param>
 /// <param name="options">Clock, log, time-outs.</param>
+/// <param name="dialogue">The person, where the wiring says that one reads or dials.</param>
 internal sealed class HalfOpenBench(
-    BenchWiring wiring, bool needsFixture, InstrumentIdentity meterBefore, InstrumentBenchOptions options) : IAsyncDisposable
+    BenchWiring wiring, bool needsFixture, InstrumentIdentity meterBefore, InstrumentBenchOptions options, IBenchDialogue dialogue) : IAsyncDisposable
 {
     private ILevelMeter? _meter;
     private ICapacitanceFixture? _fixture;
@@ -26,7 +28,7 @@ internal sealed class HalfOpenBench(
         if (_meter is null && await FaultOfAsync(async () => _meter = await MeterAsync(cancellationToken)) is { } meter)
             missing.Add(new(BenchInstrument.Meter, wiring.Meter!, meter));
         if (_fixture is null && (needsFixture || wiring.Fixture is not null)
-            && await FaultOfAsync(async () => _fixture = await ConnectedBench.OpenFixtureAsync(wiring, options, cancellationToken)) is { } fixture)
+            && await FaultOfAsync(async () => _fixture = await ConnectedBench.OpenFixtureAsync(wiring, options, dialogue, cancellationToken)) is { } fixture)
             missing.Add(new(BenchInstrument.Fixture, wiring.Fixture!, fixture));
         return missing;
     }
@@ -64,7 +66,7 @@ internal sealed class HalfOpenBench(
 
     private async Task<ILevelMeter> MeterAsync(CancellationToken cancellationToken)
     {
-        var meter = await ConnectedBench.OpenMeterAsync(wiring, options, cancellationToken);
+        var meter = await ConnectedBench.OpenMeterAsync(wiring, options, dialogue, cancellationToken);
         // Firmware apart: an update between two gaps leaves the meter what it was.
         if (meter.Identity with { Firmware = "" } == meterBefore with { Firmware = "" })
             return meter;

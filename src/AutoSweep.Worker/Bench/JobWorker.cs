@@ -71,7 +71,7 @@ public sealed class JobWorker(
         if (plan.HandsFree && !IsHandsFree)
             dialogue.Tell("  >> Somebody dials or types on this bench, so outputs are asked for one by one: --hands-free is not used.");
         record.Appended += KeepFilesCurrent;
-        await new PausingBench(plan, record, board, RatedInstruments.Options(plan.ClockRate, _clock, logs, plan.Wiring.Drivers)).RunAsync(WorkAtAsync, cancellationToken);
+        await new PausingBench(plan, record, board, RatedInstruments.Options(plan.ClockRate, _clock, logs, plan.Wiring.Drivers), dialogue).RunAsync(WorkAtAsync, cancellationToken);
         board.Show(status => status with { Activity = BenchActivity.Finished, Output = null, Next = null, Message = null });
     }
 

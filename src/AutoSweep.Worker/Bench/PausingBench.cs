@@ -1,6 +1,7 @@
 using AutoSweep.Core;
 using AutoSweep.Core.Journal;
 using AutoSweep.Instruments;
+using AutoSweep.Worker.ByHand;
 using AutoSweep.Worker.Job;
 
 namespace AutoSweep.Worker.Bench;
@@ -14,7 +15,8 @@ namespace AutoSweep.Worker.Bench;
 /// <param name="record">The job.</param>
 /// <param name="board">The screens.</param>
 /// <param name="options">Clock, log, time-outs.</param>
-public sealed class PausingBench(JobPlan plan, JobRecord record, BenchBoard board, InstrumentBenchOptions options)
+/// <param name="dialogue">The person, where the wiring says that one reads or dials.</param>
+public sealed class PausingBench(JobPlan plan, JobRecord record, BenchBoard board, InstrumentBenchOptions options, IBenchDialogue dialogue)
 {
     // Twelve places on a display. Whoever hears two beeps looks there first, and must not take the clip off.
     private const string Wait = "WAIT";
@@ -32,7 +34,7 @@ public sealed class PausingBench(JobPlan plan, JobRecord record, BenchBoard boar
     /// <exception cref="BenchFaultException">A fault that waiting does not mend, or any at the first opening, unless the plan waits for its bench.</exception>
     public async Task RunAsync(Func<ConnectedBench, CancellationToken, Task> work, CancellationToken cancellationToken)
     {
-        var reopening = new BenchReopening(plan.Wiring, NeedsFixture, options, board);
+        var reopening = new BenchReopening(plan.Wiring, NeedsFixture, options, board, dialogue);
         record.Appended += _rule.Note;
         var bench = plan.WaitsForBench
             ? await new BenchWait(board, options.Time).OpenAsync(plan.Wiring, OpenAsync, cancellationToken)
@@ -42,7 +44,7 @@ public sealed class PausingBench(JobPlan plan, JobRecord record, BenchBoard boar
     }
 
     private Task<ConnectedBench> OpenAsync(CancellationToken cancellationToken) =>
-        ConnectedBench.OpenAsync(plan.Wiring, NeedsFixture, options, cancellationToken);
+        ConnectedBench.OpenAsync(plan.Wiring, NeedsFixture, options, dialogue, cancellationToken);
 
     private async Task<bool> IsDoneAsync(ConnectedBench bench, Func<ConnectedBench, CancellationToken, Task> work, CancellationToken cancellationToken)
     {

@@ -184,7 +184,7 @@ public sealed class PausingBenchTests : IDisposable
     private async Task RunAsync(Func<ConnectedBench, CancellationToken, Task> work, CancellationToken cancellationToken = default)
     {
         var plan = new JobPlan { Wiring = new() { Meter = Meter }, Stages = [JobStage.Survey], HandsFree = true };
-        var running = new PausingBench(plan, _scene.Job, _scene.Board, Options()).RunAsync(work, cancellationToken);
+        var running = new PausingBench(plan, _scene.Job, _scene.Board, Options(), new FakeDialogue()).RunAsync(work, cancellationToken);
         // Time is told in quarters of a second, each after what the one before has set going.
         for (var quarter = 0; quarter < 2000 && !running.IsCompleted; quarter++)
         {

@@ -28,10 +28,22 @@ public sealed class RecordingLink(ILink link) : ILink
     /// <inheritdoc/>
     public ValueTask WriteAsync(ReadOnlyMemory<byte> bytes, CancellationToken cancellationToken)
     {
+        Keep(bytes);
+        return link.WriteAsync(bytes, cancellationToken);
+    }
+
+    /// <inheritdoc/>
+    public ValueTask WriteQueryAsync(ReadOnlyMemory<byte> bytes, TimeSpan answerWithin, CancellationToken cancellationToken)
+    {
+        Keep(bytes);
+        return link.WriteQueryAsync(bytes, answerWithin, cancellationToken);
+    }
+
+    private void Keep(ReadOnlyMemory<byte> bytes)
+    {
         lock (_lock)
             foreach (var line in Encoding.ASCII.GetString(bytes.Span).Split(['\n', '\r'], StringSplitOptions.RemoveEmptyEntries))
                 _lines.Add(new(0, true, line));
-        return link.WriteAsync(bytes, cancellationToken);
     }
 
     /// <inheritdoc/>
