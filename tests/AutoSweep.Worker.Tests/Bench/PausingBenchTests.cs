@@ -15,7 +15,7 @@ public sealed class PausingBenchTests : IDisposable
     private const string Identity = "Invented,Meter,77,1.0";
 
     private readonly BenchScene _scene = new();
-    private readonly FakeTimeProvider _clock = new();
+    private readonly WatchedTime _clock = new();
     private readonly Queue<Func<ILink>> _openings = [];
     private readonly List<string> _said = [];
     private readonly List<TimeSpan> _openedAt = [];
@@ -185,10 +185,11 @@ public sealed class PausingBenchTests : IDisposable
     {
         var plan = new JobPlan { Wiring = new() { Meter = Meter }, Stages = [JobStage.Survey], HandsFree = true };
         var running = new PausingBench(plan, _scene.Job, _scene.Board, Options(), new FakeDialogue()).RunAsync(work, cancellationToken);
-        // Time is told in quarters of a second, each after what the one before has set going.
+        // Time is told in quarters of a second, each when the work has come to a wait; a long wait, for an answer, is given 8 real milliseconds to end.
         for (var quarter = 0; quarter < 2000 && !running.IsCompleted; quarter++)
         {
-            await Task.WhenAny(running, Task.Delay(TimeSpan.FromMilliseconds(1), TimeProvider.System, CancellationToken.None));
+            for (var real = 0; real < 8 && !running.IsCompleted && !_clock.SomebodyWaits; real++)
+                await Task.WhenAny(running, Task.Delay(TimeSpan.FromMilliseconds(1), TimeProvider.System, CancellationToken.None));
             _clock.Advance(TimeSpan.FromSeconds(0.25));
         }
 
