@@ -15,7 +15,7 @@ namespace AutoSweep.Worker.ByHand;
 /// <param name="clock">The bench's clock.</param>
 public sealed class TypedSearch(ConnectedBench bench, LevelReader levels, JobRecord record, BenchBoard board, TimeProvider clock)
 {
-    // A fit through the readings is right within a factor of three from the third reading on, a decade is ten (figures: byhand benchmark's sources).
+    // A fit through the readings is right within a factor of three from the third reading on, a decade is ten (an estimate, not measured).
     private const double FactorOfFit = 3;
 
     // Between two settings of one search lie 20 dB at most where both are within two half-widths of the peak.
