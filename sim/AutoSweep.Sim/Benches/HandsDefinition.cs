@@ -1,3 +1,5 @@
+using AutoSweep.Sim.Clock;
+
 namespace AutoSweep.Sim.Benches;
 
 /// <summary>What the hands at the clip do.</summary>
@@ -11,6 +13,14 @@ internal sealed record HandsDefinition
 
     /// <summary>How long the hands wait for a beep while a worker is connected before they try the next output.</summary>
     public required double PatienceSeconds { get; init; }
+
+    /// <summary>Real time that a worker on a busy machine always gets, however fast the bench's clock runs.</summary>
+    /// <value>15 s. A journal line that waits for a busy disk took 2 s here; a beep that comes after the hands went on would count for the next output.</value>
+    public static TimeSpan LeastRealPatience { get; } = TimeSpan.FromSeconds(15);
+
+    /// <summary>The patience on a clock.</summary>
+    public TimeSpan PatienceOn(SimulatedClock clock) =>
+        TimeSpan.FromSeconds(Math.Max(PatienceSeconds, LeastRealPatience.TotalSeconds * clock.Rate));
 
     public required IReadOnlyList<HandsStep> Survey { get; init; }
 

@@ -10,6 +10,7 @@ internal sealed class CapacitanceClips(IReadOnlyList<PartDefinition> parts, Simu
     private readonly Lock gate = new();
     private bool onFixture = true;
     private int[] clipped = [];
+    private TaskCompletionSource shownEmpty = New();
 
     public int PartCount => parts.Count;
 
@@ -22,10 +23,37 @@ internal sealed class CapacitanceClips(IReadOnlyList<PartDefinition> parts, Simu
         }
     }
 
+    /// <summary>Complete when the meter has taken a reading that saw nothing but empty clips since something was taken off.</summary>
+    public Task ShownEmpty
+    {
+        get
+        {
+            lock (gate) return shownEmpty.Task;
+        }
+    }
+
     /// <summary>Puts parts, numbered from 1, on the clips.</summary>
     public void Put(IEnumerable<int> numbers)
     {
-        lock (gate) (onFixture, clipped) = (false, [.. numbers.Distinct().Where(number => number >= 1 && number <= parts.Count)]);
+        lock (gate)
+        {
+            (onFixture, clipped) = (false, [.. numbers.Distinct().Where(number => number >= 1 && number <= parts.Count)]);
+            shownEmpty = New();
+        }
+    }
+
+    /// <summary>The meter begins a reading.</summary>
+    /// <returns>What to call when it is over.</returns>
+    public Action BeginReading()
+    {
+        lock (gate)
+        {
+            var (seen, empty) = (shownEmpty, !onFixture && clipped.Length == 0);
+            return () =>
+            {
+                if (empty) seen.TrySetResult();
+            };
+        }
     }
 
     /// <summary>Takes everything off.</summary>
@@ -42,4 +70,6 @@ internal sealed class CapacitanceClips(IReadOnlyList<PartDefinition> parts, Simu
                     .Aggregate(Complex.Zero, (sum, part) => sum + (omega * part.Picofarads * 1e-12 * new Complex(part.LossTangent, 1)));
         }
     }
+
+    private static TaskCompletionSource New() => new(TaskCreationOptions.RunContinuationsAsynchronously);
 }

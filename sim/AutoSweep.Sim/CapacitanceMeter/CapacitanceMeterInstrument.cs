@@ -73,8 +73,10 @@ internal sealed class CapacitanceMeterInstrument : IInstrument
     // What is clipped or switched during a reading is seen in part.
     private async ValueTask<Complex> SeenAsync(CancellationToken interrupted)
     {
+        var over = clips.BeginReading();
         var before = clips.Admittance(Omega);
         await bench.Clock.WaitUntilAsync(bench.Clock.Now + Settings.ReadTime, interrupted);
+        over();
         return ((before + clips.Admittance(Omega)) / 2) + new Complex(0, Omega * meter.LeadPicofarads * 1e-12);
     }
 

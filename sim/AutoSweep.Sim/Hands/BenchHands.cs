@@ -60,7 +60,7 @@ internal sealed class BenchHands(
         await Task.Delay(Pause(step), bench.Clock, cancellationToken);
         bench.Clip(step.Output, phase == HandsPhase.Sweep);
         Tell("clip", phase, step.Output, step.Note);
-        var answered = await ear.ListenAsync(TimeSpan.FromSeconds(script.PatienceSeconds), bench.Clock, cancellationToken);
+        var answered = await ear.ListenAsync(script.PatienceOn(bench.Clock), bench.Clock, cancellationToken);
         Tell(answered ? "beep" : "noBeep", phase, step.Output);
         await Task.Delay(TimeSpan.FromSeconds(script.ReactionSeconds), bench.Clock, cancellationToken);
         bench.Unclip();

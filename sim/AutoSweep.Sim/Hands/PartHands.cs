@@ -15,6 +15,9 @@ namespace AutoSweep.Sim.Hands;
 /// </remarks>
 internal sealed class PartHands
 {
+    // Where nobody takes readings there is nothing to be seen.
+    private static readonly TimeSpan LongestGlance = TimeSpan.FromSeconds(1);
+
     private readonly HandsDefinition script;
     private readonly CapacitanceClips clips;
     private readonly SimulatedBench bench;
@@ -67,9 +70,9 @@ internal sealed class PartHands
 
     private async Task<bool> TakeInAsync(int part, CancellationToken cancellationToken)
     {
-        await PauseAsync(cancellationToken);
+        await EmptyAsync(cancellationToken);
         // Listening begins before the part is on: on a fast clock the beep may follow at once.
-        var beep = ear.ListenAsync(TimeSpan.FromSeconds(script.PatienceSeconds), clock, cancellationToken);
+        var beep = ear.ListenAsync(script.PatienceOn(clock), clock, cancellationToken);
         clips.Put([part]);
         Tell("clip", HandsPhase.Parts, part);
         var answered = await beep;
@@ -91,34 +94,47 @@ internal sealed class PartHands
 
     private async Task FitAsync(int? output, int[] parts, CancellationToken cancellationToken)
     {
-        await PauseAsync(cancellationToken);
-        var over = BeepOrOtherTextAsync(cancellationToken);
-        clips.Put(parts);
-        Tell("clip", HandsPhase.Fit, output: output, note: string.Join('+', parts));
-        await over;
-        await Task.Delay(TimeSpan.FromSeconds(script.ReactionSeconds), clock, cancellationToken);
-        if (output is { } terminal) bench.Solder(terminal, clips.Parts);
-        clips.TakeOff();
-        Tell("unclip", HandsPhase.Fit, output: output);
+        // A pair that nobody beeps for is lifted and clipped once more, as anybody would.
+        for (var answered = false; !answered;)
+        {
+            await EmptyAsync(cancellationToken);
+            var over = BeepOrOtherTextAsync(cancellationToken);
+            clips.Put(parts);
+            Tell("clip", HandsPhase.Fit, output: output, note: string.Join('+', parts));
+            answered = await over;
+            await Task.Delay(TimeSpan.FromSeconds(script.ReactionSeconds), clock, cancellationToken);
+            if (answered && output is { } terminal) bench.Solder(terminal, clips.Parts);
+            clips.TakeOff();
+            Tell("unclip", HandsPhase.Fit, output: output);
+        }
     }
 
-    private async Task BeepOrOtherTextAsync(CancellationToken cancellationToken)
+    // False when patience ran out first.
+    private async Task<bool> BeepOrOtherTextAsync(CancellationToken cancellationToken)
     {
         using var first = CancellationTokenSource.CreateLinkedTokenSource(cancellationToken);
-        var beep = ear.ListenAsync(Timeout.InfiniteTimeSpan, clock, first.Token);
+        var beep = ear.ListenAsync(script.PatienceOn(clock), clock, first.Token);
         var text = display.Reader.WaitToReadAsync(first.Token).AsTask();
         await Task.WhenAny(beep, text);
         await first.CancelAsync();
         await ((Task)Task.WhenAll(beep, text)).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
         cancellationToken.ThrowIfCancellationRequested();
+        return text.IsCompletedSuccessfully || (beep.IsCompletedSuccessfully && beep.Result);
     }
 
     // A running number of this session's taking in; without one, the part's place in the drawer.
     private int InDrawer(int number) =>
         stickers.Count == 0 ? number : number >= 1 && number <= stickers.Count ? stickers[number - 1] : 0;
 
-    private Task PauseAsync(CancellationToken cancellationToken) =>
-        Task.Delay(TimeSpan.FromSeconds(script.PauseSeconds * (1 + random.NextDouble())), clock, cancellationToken);
+    // Between two parts the clips stay empty until the meter, which the hands have before their eyes, shows it: a worker that tells parts apart by
+    // the empty clips has then had the chance to see them so, however busy the machine is.
+    private async Task EmptyAsync(CancellationToken cancellationToken)
+    {
+        var shown = clips.ShownEmpty;
+        await Task.Delay(TimeSpan.FromSeconds(script.PauseSeconds * (1 + random.NextDouble())), clock, cancellationToken);
+        await Task.WhenAny(shown, Task.Delay(LongestGlance * clock.Rate, clock, cancellationToken));
+        cancellationToken.ThrowIfCancellationRequested();
+    }
 
     private void Tell(string what, HandsPhase phase, int? part = null, int? output = null, string? note = null) =>
         tell(new(clock.Now.TotalSeconds, what, phase, output, note, part));

@@ -83,6 +83,16 @@ public class PartHandsTests
     }
 
     [Fact]
+    public async Task A_pair_that_nobody_beeps_for_is_lifted_and_clipped_once_more()
+    {
+        await using var bench = await ServedParts.StartAsync("fit");
+        await bench.SayAsync("DISP:LINE \"9: 1 + 2\"");
+        Assert.Equal("1+2", (await bench.NextAsync("clip")).GetProperty("note").GetString());
+        Assert.Equal("unclip", (await bench.NextAsync()).GetProperty("event").GetString());
+        Assert.Equal("1+2", (await bench.NextAsync("clip")).GetProperty("note").GetString());
+    }
+
+    [Fact]
     public async Task With_nothing_soldered_there_is_nothing_to_check()
     {
         await using var bench = await ServedParts.StartAsync("fit,check");
