@@ -1,3 +1,4 @@
+using System.Text.Json;
 using AutoSweep.Core;
 using AutoSweep.Core.Decades;
 using AutoSweep.Core.StrictJson;
@@ -16,6 +17,26 @@ public static class BenchWiringFile
         if (wiring.Box is { } box)
             DecadeBoxChecks.Check(box, path);
         return wiring with { Calibration = Beside(path, wiring.Calibration), Drivers = Beside(path, wiring.Drivers) };
+    }
+
+    /// <summary>Writes the wiring of a bench; the file that stood there is replaced in one step.</summary>
+    /// <param name="path">The file.</param>
+    /// <param name="wiring">The wiring; its paths as they are to be read again.</param>
+    /// <exception cref="BenchFaultException">The folder cannot be written.</exception>
+    public static void Write(string path, BenchWiring wiring)
+    {
+        try
+        {
+            Directory.CreateDirectory(Path.GetDirectoryName(Path.GetFullPath(path))!);
+            var fresh = path + ".new";
+            File.WriteAllText(fresh, JsonSerializer.Serialize(wiring, StrictJsonOptions.Shared) + "\n");
+            File.Move(fresh, path, overwrite: true);
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            throw new BenchFaultException(BenchFault.BadFile, $"{path} cannot be written ({fault.Message})", "a folder that this user may write",
+                "mend the permissions or the disk, or name another folder", fault);
+        }
     }
 
     private static string? Beside(string path, string? file) =>

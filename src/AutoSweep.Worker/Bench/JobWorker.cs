@@ -62,6 +62,11 @@ public sealed class JobWorker(
             _log.LogCritical(fault, "A fault that nobody foresaw");
             outcome.Failed(fault);
         }
+        finally
+        {
+            // A record can outlive the worker: the bench page runs one stage after the other on it.
+            record.Appended -= KeepFilesCurrent;
+        }
 
         lifetime.StopApplication();
     }

@@ -36,11 +36,18 @@ public sealed class PausingBench(JobPlan plan, JobRecord record, BenchBoard boar
     {
         var reopening = new BenchReopening(plan.Wiring, NeedsFixture, options, board, dialogue);
         record.Appended += _rule.Note;
-        var bench = plan.WaitsForBench
-            ? await new BenchWait(board, options.Time).OpenAsync(plan.Wiring, OpenAsync, cancellationToken)
-            : await OpenAsync(cancellationToken);
-        while (!await IsDoneAsync(bench, work, cancellationToken))
-            bench = await reopening.WaitAsync(bench.Meter.Identity, _missed, cancellationToken);
+        try
+        {
+            var bench = plan.WaitsForBench
+                ? await new BenchWait(board, options.Time).OpenAsync(plan.Wiring, OpenAsync, cancellationToken)
+                : await OpenAsync(cancellationToken);
+            while (!await IsDoneAsync(bench, work, cancellationToken))
+                bench = await reopening.WaitAsync(bench.Meter.Identity, _missed, cancellationToken);
+        }
+        finally
+        {
+            record.Appended -= _rule.Note;
+        }
     }
 
     private Task<ConnectedBench> OpenAsync(CancellationToken cancellationToken) =>

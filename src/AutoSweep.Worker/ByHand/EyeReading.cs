@@ -1,5 +1,6 @@
 using System.ComponentModel;
 using System.ComponentModel.DataAnnotations;
+using System.Text.Json.Serialization;
 
 namespace AutoSweep.Worker.ByHand;
 
@@ -25,8 +26,10 @@ public sealed record EyeReading
     public string Name { get; init; } = "meter read by eye";
 
     /// <summary>The unit in volts.</summary>
+    [JsonIgnore]
     public double UnitVolts => Unit switch { EyeUnit.Volts => 1, EyeUnit.Microvolts => 1e-6, _ => 1e-3 };
 
     /// <summary>The unit as it is written.</summary>
+    [JsonIgnore]
     public string UnitName => Unit switch { EyeUnit.Volts => "V", EyeUnit.Microvolts => "uV", _ => "mV" };
 }

@@ -41,6 +41,7 @@ public static class RootCommandLine
         DiagnoseCommand.Build(),
         ReportCommand.Build(),
         ServeCommand.Build(),
+        KeepCommand.Build(),
         FixtureCommand.Build(),
         InstrumentsCommand.Build(),
         DriverFolderCommand.Build(),

@@ -1,0 +1,2 @@
+// Sounds, keys and the foot pedal. No library, nothing from elsewhere.
+"use strict";
