@@ -8,7 +8,7 @@ namespace AutoSweep.Pages.Tests.Support;
 public sealed class DemoRecord : IAsyncLifetime
 {
     // Nothing but the page: no sandbox because tests run as root in CI, no service of the browser's own that would reach for a network.
-    private static readonly string[] Flags =
+    internal static readonly string[] Flags =
     [
         "--no-sandbox", "--disable-gpu", "--disable-background-networking", "--disable-quic", "--no-first-run", "--disable-component-update",
         "--disable-sync",
