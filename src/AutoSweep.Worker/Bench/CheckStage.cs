@@ -35,6 +35,7 @@ public sealed class CheckStage(ConnectedBench bench, LevelReader levels, JobReco
     private async Task CheckAsync(ClippedOutput clipped, CancellationToken cancellationToken)
     {
         record.Append(new OutputRecognised(Stage, clipped.Output, clipped.ToneHertz, clipped.By));
+        signals.Recognised(clipped);
         board.Show(status => status with { Activity = BenchActivity.Reading, Output = clipped.Output, ToneHertz = clipped.ToneHertz, Readings = [], Fit = null, Message = null });
         var output = record.Profile.Outputs.Single(one => one.Number == clipped.Output);
         await levels.PrepareAsync(ToneWatch.LargestLevel, new(clipped.ToneHertz ?? record.Profile.ToneOf(output).Hertz), cancellationToken);

@@ -23,8 +23,12 @@ public sealed class ClipQuestions(JobRecord record, BenchBoard board, BenchSigna
             Fit = null,
             Message = Words(question, output, toneHertz),
         });
-        await signals.QuestionAsync(cancellationToken);
+        await (IsWrongOutput(question) ? signals.WrongOutputAsync(cancellationToken) : signals.QuestionAsync(cancellationToken));
     }
+
+    // A tone was heard for certain, and it is not one that is wanted here.
+    private static bool IsWrongOutput(ClipQuestion question) =>
+        question is ClipQuestion.AlreadyDone or ClipQuestion.NotInPlan or ClipQuestion.UnknownTone;
 
     private static string Words(ClipQuestion question, int? output, double? hertz) => question switch
     {

@@ -72,6 +72,7 @@ public sealed class SurveyStage(
     {
         var began = clock.GetTimestamp();
         record.Append(new OutputRecognised(Stage, clipped.Output, clipped.ToneHertz, clipped.By));
+        signals.Recognised(clipped);
         board.Show(status => status.Reading(clipped));
         var output = record.Profile.Outputs.Single(one => one.Number == clipped.Output);
         await levels.PrepareAsync(ToneWatch.LargestLevel, new(clipped.ToneHertz ?? record.Profile.ToneOf(output).Hertz), cancellationToken);

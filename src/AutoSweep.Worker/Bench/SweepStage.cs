@@ -52,6 +52,7 @@ public sealed class SweepStage(
         if (verdict.Clipped is not { } clipped)
             return;
         record.Append(new OutputRecognised(Stage, clipped.Output, clipped.ToneHertz, clipped.By));
+        signals.Recognised(clipped);
         board.Show(status => status.Reading(clipped));
         var result = await SearchAsync(Output(clipped.Output), clipped, cancellationToken);
         await CompleteAsync(clipped, result, cancellationToken);
@@ -119,7 +120,7 @@ public sealed class SweepStage(
                 Activity = BenchActivity.NeedsYou,
                 Message = $"{why} Output {clipped.Output} is measured again when it is clipped.",
             });
-            await signals.QuestionAsync(cancellationToken);
+            await (sight is ToneSight.Tone ? signals.WrongOutputAsync(cancellationToken) : signals.QuestionAsync(cancellationToken));
             return;
         }
 

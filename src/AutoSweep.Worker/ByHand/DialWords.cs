@@ -14,6 +14,13 @@ public static class DialWords
     public static string Dials(DecadeBox box, DialSetting setting, DialSetting? now) => string.Join("    ", setting.Positions.Select((position, dial) =>
         $"x {Step(box.Decades[dial])}: {position}{(now is not null && now.Positions[dial] != position ? " <" : "")}"));
 
+    /// <summary>Every dial with its position, for a screen that shows them large.</summary>
+    /// <param name="box">The box.</param>
+    /// <param name="setting">Where the dials shall stand.</param>
+    /// <param name="now">Where they stand; none where nobody has said so.</param>
+    public static IReadOnlyList<ShownDial> Shown(DecadeBox box, DialSetting setting, DialSetting? now) => [.. setting.Positions.Select((position, dial) =>
+        new ShownDial(Step(box.Decades[dial]), position, now?.Positions[dial] != position))];
+
     /// <summary>One step of a dial, as it is printed on boxes: <c>100 nF</c>, <c>100 pF</c>.</summary>
     public static string Step(Decade decade) => decade.StepPicofarads switch
     {

@@ -48,7 +48,10 @@ public sealed class EyeReadMeter(IBenchDialogue dialogue, EyeReading reading) : 
     /// <inheritdoc/>
     public async Task<TypedLevel?> AskAsync(bool canTakeBack, CancellationToken cancellationToken)
     {
-        var question = $"  LEVEL in {reading.UnitName}? (? help{(canTakeBack ? ", u takes the last level back" : "")}, q stops)";
+        var question = new BenchQuestion($"  LEVEL in {reading.UnitName}? (? help{(canTakeBack ? ", u takes the last level back" : "")}, q stops)", BenchQuestionKind.Level)
+        {
+            CanTakeBack = canTakeBack, Unit = reading.UnitName, HasHelp = true,
+        };
         while (true)
         {
             var typed = await dialogue.AskAsync(question, cancellationToken);

@@ -39,8 +39,12 @@ public sealed class HandDialledBox(DecadeBox box, IBenchDialogue dialogue) : IDi
         var setting = box.Nearest(wanted.Picofarads, _now);
         if (setting.Equals(_now))
             return box.Total(setting);
-        var question = $"  DIAL   {DialWords.Dials(box, setting, _now)}      = {DialWords.Printed(box, setting)}\n"
+        var text = $"  DIAL   {DialWords.Dials(box, setting, _now)}      = {DialWords.Printed(box, setting)}\n"
             + $"  Enter when it stands so (? help{(canTakeBack ? ", u takes the last level back" : "")}, q stops)";
+        var question = new BenchQuestion(text, BenchQuestionKind.Dials)
+        {
+            CanTakeBack = canTakeBack, MayBeEmpty = true, HasHelp = true, Dials = DialWords.Shown(box, setting, _now), Total = DialWords.Printed(box, setting),
+        };
         while (true)
         {
             var typed = await dialogue.AskAsync(question, cancellationToken);
@@ -70,8 +74,12 @@ public sealed class HandDialledBox(DecadeBox box, IBenchDialogue dialogue) : IDi
     {
         if (box.IsMeasured || _now is not { } setting)
             return BoxMeasurement.None;
-        var question = $"  MEASURE the box as it stands ({DialWords.Dials(box, setting, null)}): off the generator, leads and all on the capacitance meter that measures\n"
+        var text = $"  MEASURE the box as it stands ({DialWords.Dials(box, setting, null)}): off the generator, leads and all on the capacitance meter that measures\n"
             + "  the parts. It shows? such as 104.7n (Enter: not measured, the box's tolerance counts; u takes the last level back, q stops)";
+        var question = new BenchQuestion(text, BenchQuestionKind.Box)
+        {
+            CanTakeBack = true, MayBeEmpty = true, Dials = DialWords.Shown(box, setting, setting), Total = DialWords.Printed(box, setting),
+        };
         while (true)
         {
             var typed = await dialogue.AskAsync(question, cancellationToken);

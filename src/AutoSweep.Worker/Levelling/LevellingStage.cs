@@ -73,6 +73,7 @@ public sealed class LevellingStage(
     private async Task LevelAsync(ClippedOutput clipped, CancellationToken cancellationToken)
     {
         record.Append(new OutputRecognised(Stage, clipped.Output, clipped.ToneHertz, clipped.By));
+        signals.Recognised(clipped);
         board.Show(status => status.Reading(clipped));
         var output = OutputOf(clipped.Output);
         await levels.PrepareAsync(ToneWatch.LargestLevel, new(clipped.ToneHertz ?? record.Profile.ToneOf(output).Hertz), cancellationToken);

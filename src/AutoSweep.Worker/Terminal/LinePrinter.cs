@@ -88,5 +88,6 @@ public sealed class LinePrinter(TextWriter output, JobRecord record, BenchBoard 
         _said = status.Message;
     }
 
-    private void Ring(BenchSound sound) => output.Write(sound == BenchSound.Done ? "\a" : "\a\a");
+    // A terminal has one bell: it rings as the meter beeps.
+    private void Ring(BenchSound sound) => output.Write(sound switch { BenchSound.Recognised => "", BenchSound.Done => "\a", _ => "\a\a" });
 }

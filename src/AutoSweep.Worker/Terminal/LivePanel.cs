@@ -73,5 +73,6 @@ public sealed class LivePanel(IAnsiConsole console, JobRecord record, BenchBoard
         ? new Text(words, new Style(StatePanel.ColourOf(status.Activity), decoration: Decoration.Bold))
         : new Text(" ");
 
-    private void Ring(BenchSound sound) => console.Profile.Out.Writer.Write(sound == BenchSound.Done ? "\a" : "\a\a");
+    // A terminal has one bell: it rings as the meter beeps.
+    private void Ring(BenchSound sound) => console.Profile.Out.Writer.Write(sound switch { BenchSound.Recognised => "", BenchSound.Done => "\a", _ => "\a\a" });
 }

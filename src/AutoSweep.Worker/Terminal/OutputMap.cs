@@ -1,6 +1,4 @@
 using AutoSweep.Core.Journal;
-using AutoSweep.Core.Magnets;
-using AutoSweep.Core.Peaks;
 using AutoSweep.Worker.Bench;
 using Spectre.Console;
 using Spectre.Console.Rendering;
@@ -28,21 +26,13 @@ public static class OutputMap
         return $"[{colour}]{output,3}{sign}[/]";
     }
 
-    private static (char Sign, string Colour) Sign(JobState state, BenchStatus status, JobStage stage, int output)
-    {
-        if (status.Output == output && status.Activity is BenchActivity.Reading or BenchActivity.Moving)
-            return ('▶', "bold yellow");
-        if (!state.Planned.GetValueOrDefault(stage, []).Contains(output))
-            return (' ', "grey35");
-        if (!state.IsDone(stage, output))
-            return ('·', "grey");
-        var good = stage switch
+    private static (char Sign, string Colour) Sign(JobState state, BenchStatus status, JobStage stage, int output) =>
+        OutputStands.Of(state, status, stage, output) switch
         {
-            JobStage.Survey or JobStage.AsLeft => state.SurveyOf(stage)[output].Flags.Count == 0,
-            JobStage.Sweep => state.Swept[output].Reason == PeakStopReason.BoundReached,
-            JobStage.Level => state.Levelled[output].Ending == GuidanceEnding.InBand,
-            _ => state.Checked[output].IsExplained,
+            OutputStand.AtClips => ('▶', "bold yellow"),
+            OutputStand.Open => ('·', "grey"),
+            OutputStand.Done => ('✓', "green"),
+            OutputStand.Look => ('!', "bold red"),
+            _ => (' ', "grey35"),
         };
-        return good ? ('✓', "green") : ('!', "bold red");
-    }
 }

@@ -37,7 +37,7 @@ public sealed class CheckStageTests : IDisposable
         await CheckAsync(millivolts: 5.38);
 
         Assert.True(_scene.Job.State.Checked[9].IsExplained);
-        Assert.Equal([BenchSound.Done], _scene.Sounds);
+        Assert.Equal([BenchSound.Recognised, BenchSound.Done], _scene.Sounds);
         Assert.Empty(_scene.Job.State.Missing(JobStage.Check));
     }
 
@@ -47,7 +47,7 @@ public sealed class CheckStageTests : IDisposable
         await CheckAsync(millivolts: 2.7);
 
         Assert.False(_scene.Job.State.Checked[9].IsExplained);
-        Assert.Equal([BenchSound.Question], _scene.Sounds);
+        Assert.Equal([BenchSound.Recognised, BenchSound.Question], _scene.Sounds);
         Assert.Equal(BenchActivity.NeedsYou, _scene.Board.Status.Activity);
         Assert.Contains("2.700 mV where 5.372 mV were predicted (-6.0 dB)", _scene.Board.Status.Message, StringComparison.Ordinal);
     }

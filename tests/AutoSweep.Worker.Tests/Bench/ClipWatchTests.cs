@@ -40,7 +40,7 @@ public sealed class ClipWatchTests : IDisposable
 
         Assert.Equal(2, (await NextAsync(JobStage.Survey)).Clipped!.Output);
         Assert.Equal([ClipQuestion.AlreadyDone], _scene.Asked);
-        Assert.Equal([BenchSound.Question], _scene.Sounds);
+        Assert.Equal([BenchSound.WrongOutput], _scene.Sounds);
     }
 
     [Fact]

@@ -57,7 +57,7 @@ public sealed class SurveyStageTests : IDisposable
         await ClipAsync(2, 536);
 
         Assert.True(recorded);
-        Assert.Equal([BenchSound.Done], _scene.Sounds);
+        Assert.Equal([BenchSound.Recognised, BenchSound.Done], _scene.Sounds);
         Assert.Equal(1, _scene.Meter.Beeps);
     }
 

@@ -64,7 +64,7 @@ public sealed class SweepStageTests : IDisposable
 
         Assert.True(before.Recorded);
         Assert.Equal(_scene.Fixture.Present, before.Present);
-        Assert.Equal([BenchSound.Done], _scene.Sounds);
+        Assert.Equal([BenchSound.Recognised, BenchSound.Done], _scene.Sounds);
     }
 
     [Fact]
@@ -102,15 +102,15 @@ public sealed class SweepStageTests : IDisposable
         Assert.True(_scene.Fixture.IsDisposed);
     }
 
-    public static TheoryData<ToneSight, string> Objections => new()
+    public static TheoryData<ToneSight, string, BenchSound> Objections => new()
     {
-        { new ToneSight.Silence(Hum: false), "The tone went away" },
-        { new ToneSight.Tone(13, 1578.3), "moved to output 13" },
+        { new ToneSight.Silence(Hum: false), "The tone went away", BenchSound.Question },
+        { new ToneSight.Tone(13, 1578.3), "moved to output 13", BenchSound.WrongOutput },
     };
 
     [Theory]
     [MemberData(nameof(Objections))]
-    public async Task Readings_of_a_clip_that_moved_do_not_count_and_the_output_is_measured_again(ToneSight sight, string why)
+    public async Task Readings_of_a_clip_that_moved_do_not_count_and_the_output_is_measured_again(ToneSight sight, string why, BenchSound sound)
     {
         _clips.Sights.Enqueue(sight);
 
@@ -118,7 +118,7 @@ public sealed class SweepStageTests : IDisposable
 
         Assert.Contains(why, Assert.Single(_scene.Written.OfType<OutputAbandoned>()).Why, StringComparison.Ordinal);
         Assert.Contains(12, _scene.Job.State.Missing(JobStage.Sweep));
-        Assert.Equal([BenchSound.Question], _scene.Sounds);
+        Assert.Equal([BenchSound.Recognised, sound], _scene.Sounds);
         Assert.Equal(BenchActivity.NeedsYou, _scene.Board.Status.Activity);
 
         await ClipAsync(12);

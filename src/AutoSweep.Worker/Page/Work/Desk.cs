@@ -101,7 +101,7 @@ public sealed class Desk(DeskOptions options, ILoggerFactory logs, TimeProvider 
         {
             Wiring = RequireWiring(), Stages = [stage], HandsFree = handsFree, ClockRate = options.ClockRate, Levelling = levelling ?? new(),
         };
-        return StartAsync(new StageWork(plan, RequireJob(), logs));
+        return StartAsync(new StageWork(plan, RequireJob(), logs, clock));
     }
 
     /// <summary>Stops the work that goes on; nothing recorded is lost.</summary>

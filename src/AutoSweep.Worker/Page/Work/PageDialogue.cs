@@ -22,6 +22,13 @@ public sealed class PageDialogue : IBenchDialogue, IOperatorKeys
     /// <summary>What was told, oldest first.</summary>
     public ImmutableList<string> Told { get; private set; } = [];
 
+    /// <summary>What was told since the last answer, oldest first: what is wrong with it, or the help that it asked for.</summary>
+    public ImmutableList<string> Reply { get; private set; } = [];
+
+    /// <inheritdoc/>
+    public Task<string?> AskAsync(BenchQuestion question, CancellationToken cancellationToken) =>
+        WaitAsync(new(question.Text, WantsKey: false) { Detail = question }, cancellationToken);
+
     /// <inheritdoc/>
     public Task<string?> AskAsync(string question, CancellationToken cancellationToken) => WaitAsync(new(question, WantsKey: false), cancellationToken);
 
@@ -33,7 +40,7 @@ public sealed class PageDialogue : IBenchDialogue, IOperatorKeys
     public void Tell(string line)
     {
         lock (_gate)
-            Told = (Told.Count >= MostLines ? Told.RemoveAt(0) : Told).Add(line);
+            (Told, Reply) = (Appended(Told, line), Appended(Reply, line));
         Changed?.Invoke();
     }
 
@@ -46,7 +53,7 @@ public sealed class PageDialogue : IBenchDialogue, IOperatorKeys
         {
             if (Asked?.Id != question)
                 return false;
-            (waiting, _waiting, Asked) = (_waiting, null, null);
+            (waiting, _waiting, Asked, Reply) = (_waiting, null, null, []);
         }
 
         waiting?.TrySetResult(line.Trim());
@@ -57,6 +64,8 @@ public sealed class PageDialogue : IBenchDialogue, IOperatorKeys
     /// <summary>Answers a question that waits for a key.</summary>
     /// <returns>False when it is not the question that waits.</returns>
     public bool Press(Guid question, OperatorKey key) => Asked is { WantsKey: true } && Answer(question, key.ToString());
+
+    private static ImmutableList<string> Appended(ImmutableList<string> lines, string line) => (lines.Count >= MostLines ? lines.RemoveAt(0) : lines).Add(line);
 
     private async Task<string?> WaitAsync(Question question, CancellationToken cancellationToken)
     {

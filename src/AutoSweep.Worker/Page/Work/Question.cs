@@ -7,4 +7,7 @@ public sealed record Question(string Text, bool WantsKey)
 {
     /// <summary>Tells this question from every other, so that a late click on one screen never answers the next one.</summary>
     public Guid Id { get; } = Guid.NewGuid();
+
+    /// <summary>What a screen may show larger than the lines; none where the lines are all.</summary>
+    public ByHand.BenchQuestion? Detail { get; init; }
 }

@@ -1,6 +1,6 @@
 using AutoSweep.Core.Journal;
 
-namespace AutoSweep.Worker.Terminal;
+namespace AutoSweep.Worker.Bench;
 
 /// <summary>An honest estimate of the time left: the pace of this sitting, nothing else.</summary>
 /// <param name="clock">The wall clock.</param>

@@ -1,8 +1,8 @@
 using AutoSweep.Core.Journal;
-using AutoSweep.Worker.Terminal;
+using AutoSweep.Worker.Bench;
 using Microsoft.Extensions.Time.Testing;
 
-namespace AutoSweep.Worker.Tests.Terminal;
+namespace AutoSweep.Worker.Tests.Bench;
 
 public sealed class StageClockTests
 {
