@@ -15,8 +15,18 @@ public static class CurveFile
     {
         var text = "";
         await GuardedAsync(path, async () => text = await File.ReadAllTextAsync(path, cancellationToken));
+        return Parse(text, path, profile);
+    }
+
+    /// <summary>Understands a file whose text is at hand.</summary>
+    /// <param name="text">The CSV text.</param>
+    /// <param name="name">The file's name, for messages.</param>
+    /// <param name="profile">The generator whose outputs it may name.</param>
+    /// <exception cref="BenchFaultException">It has a bad line; every bad line is named.</exception>
+    public static CurveCsvImport Parse(string text, string name, GeneratorProfile profile)
+    {
         var import = new CurveCsvReader(profile).Read(text);
-        return import.Troubles.Count > 0 ? throw Refuse(path, import.Troubles) : import;
+        return import.Troubles.Count > 0 ? throw Refuse(name, import.Troubles) : import;
     }
 
     /// <summary>Writes a file whole.</summary>
