@@ -17,7 +17,7 @@ public static class OpenInput
 
     /// <summary>Judges.</summary>
     /// <param name="millivolts">Readings of the open input at the terminal, the amplifier's gain taken out.</param>
-    /// <param name="hertz">What the meter counts there; none where it counts nothing.</param>
+    /// <param name="hertz">What the meter counts there; none where it counts nothing, or never the same twice.</param>
     /// <param name="dead">Below this a silent output can be told from a weak one, in millivolts.</param>
     /// <param name="present">Above this a level is taken for a tone, in millivolts.</param>
     public static WireResult Judge(IReadOnlyCollection<double> millivolts, double? hertz, double dead, double present)
@@ -40,7 +40,8 @@ public static class OpenInput
     private const string Cure = "use a screened lead, lay it away from mains leads and the motor, and earth the screen at the meter only.";
 
     private static string Kind(double? hertz) => hertz is { } tone && Hums.Any(hum => Math.Abs(tone - hum) < NearHertz)
-        ? string.Create(CultureInfo.InvariantCulture, $"mains hum at {tone:0} Hz") : "noise";
+        ? string.Create(CultureInfo.InvariantCulture, $"mains hum at {tone:0} Hz")
+        : hertz is { } other ? string.Create(CultureInfo.InvariantCulture, $"a tone of {other:0} Hz") : "noise";
 
     private static string Text(double millivolts) => millivolts.ToString("0.###", CultureInfo.InvariantCulture);
 }

@@ -47,8 +47,16 @@ public static class WireChecks
             millivolts.Add(1e3 * reading.Value / gain);
         }
 
-        var count = await meter.CountFrequencyAsync(cancellationToken);
-        return OpenInput.Judge(millivolts, count.Kind == MeterReadingKind.Value ? count.Value : null);
+        return OpenInput.Judge(millivolts, await ToneAsync(meter, cancellationToken));
+    }
+
+    // A single count is never trusted; two that agree within a per cent tell hum from noise.
+    private static async Task<double?> ToneAsync(ILevelMeter meter, CancellationToken cancellationToken)
+    {
+        var (first, second) = (await meter.CountFrequencyAsync(cancellationToken), await meter.CountFrequencyAsync(cancellationToken));
+        var agree = first.Kind == MeterReadingKind.Value && second.Kind == MeterReadingKind.Value
+            && first.Value > 0 && Math.Abs(first.Value - second.Value) <= 0.01 * first.Value;
+        return agree ? second.Value : null;
     }
 
     /// <summary>Whether every relay follows, each by itself; the box tests its coils when it is opened.</summary>
