@@ -31,7 +31,10 @@ public static class HostedJob
             .Configure<HostOptions>(options => options.ShutdownTimeout = TimeSpan.FromSeconds(15))
             .Configure<ConsoleLifetimeOptions>(options => options.SuppressStatusMessages = true);
         if (ServiceManager.IsPresent)
+        {
             ServiceManager.Join(builder, LogFile(new(), record).CreateLogger());
+            ServiceManager.TellOfBench(builder.Services);
+        }
         else
             builder.Services.AddSerilog(log => LogFile(log, record));
         using var host = builder.Build();

@@ -1,6 +1,7 @@
 using System.Globalization;
 using AutoSweep.Worker.Page.Guard;
 using AutoSweep.Worker.Page.Work;
+using AutoSweep.Worker.Service;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Hosting.Server;
@@ -24,7 +25,10 @@ public static class BenchPage
             ContentRootPath = AppContext.BaseDirectory, ApplicationName = typeof(BenchPage).Assembly.GetName().Name,
         });
         builder.WebHost.UseStaticWebAssets().ConfigureKestrel(kestrel => PageGuard.Limit(kestrel, options));
-        builder.Services.AddSerilog(log => LogFile(log, options.Desk));
+        if (ServiceManager.IsPresent)
+            ServiceManager.Join(builder, LogFile(new(), options.Desk).CreateLogger());
+        else
+            builder.Services.AddSerilog(log => LogFile(log, options.Desk));
         builder.Services
             .AddSingleton(options).AddSingleton(options.Desk).AddSingleton(TimeProvider.System).AddSingleton<Desk>()
             .Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromSeconds(15));
@@ -34,7 +38,9 @@ public static class BenchPage
         PageGuard.Use(app, options);
         app.UseStatusCodePagesWithReExecute("/not-there");
         app.MapStaticAssets();
-        app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
+        app.MapRazorComponents<App>().AddInteractiveServerRenderMode(
+            // The guard says it, with the rest of the policy.
+            mode => mode.ContentSecurityFrameAncestorsPolicy = null);
         return app;
     }
 
@@ -42,7 +48,7 @@ public static class BenchPage
     public static Uri AddressOf(WebApplication app) => new(
         app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First());
 
-    private static void LogFile(LoggerConfiguration log, DeskOptions desk) => log.MinimumLevel.Debug()
+    private static LoggerConfiguration LogFile(LoggerConfiguration log, DeskOptions desk) => log.MinimumLevel.Debug()
         .MinimumLevel.Override("Microsoft", Serilog.Events.LogEventLevel.Warning)
         .WriteTo.File(Path.Combine(desk.Data, "log", "page-.log"), rollingInterval: RollingInterval.Day, retainedFileCountLimit: 31,
             formatProvider: CultureInfo.InvariantCulture);

@@ -22,10 +22,10 @@ public static class ServiceManager
     public static bool IsPresent { get; } = IsSystemd || (OperatingSystem.IsWindows() && WindowsServiceHelpers.IsWindowsService());
 
     /// <summary>Lets the manager start, watch and stop the host, and sends the log where the manager keeps logs.</summary>
-    /// <param name="builder">The host being built; the worker is among its services already.</param>
+    /// <param name="builder">The host being built; the services that it starts are added to it elsewhere.</param>
     /// <param name="file">The log file, which is kept all the same.</param>
     /// <remarks>To journald each entry is one line with its priority before it (sd-daemon(3)); to Windows' event log go warnings and worse.</remarks>
-    public static void Join(HostApplicationBuilder builder, Serilog.ILogger file)
+    public static void Join(IHostApplicationBuilder builder, Serilog.ILogger file)
     {
         builder.Logging.ClearProviders();
         builder.Logging.SetMinimumLevel(LogLevel.Debug).AddSerilog(file, dispose: true);
@@ -37,10 +37,13 @@ public static class ServiceManager
                 .AddFilter<ConsoleLoggerProvider>(null, LogLevel.Information)
                 .AddFilter<ConsoleLoggerProvider>("Microsoft", LogLevel.Warning);
         }
-
-        // They are started in this order, after the worker, and the last holds the start back until the worker has something to say.
-        builder.Services.AddHostedService<StatusLine>().AddHostedService<BenchReadiness>();
     }
+
+    /// <summary>Lets the manager know how a bench is that is kept: its status line, and readiness once it is connected or waited for.</summary>
+    /// <param name="services">The host's services; the worker is among them already.</param>
+    public static void TellOfBench(IServiceCollection services) =>
+        // They are started in this order, after the worker, and the last holds the start back until the worker has something to say.
+        services.AddHostedService<StatusLine>().AddHostedService<BenchReadiness>();
 
     /// <summary>A fault as one line of the manager's log; for faults from before there is a host.</summary>
     public static string FaultLine(Exception fault) =>

@@ -41,8 +41,8 @@ internal sealed class Screen
         await AliveAsync();
     }
 
-    /// <summary>Waits until the page answers clicks: bench.js marks the document when its screen has come alive.</summary>
-    public Task AliveAsync() => Page.WaitForSelectorAsync("html[data-alive]");
+    /// <summary>Waits until the page answers clicks: only then does it know whether it holds the controls.</summary>
+    public Task AliveAsync() => Page.WaitForSelectorAsync("#controls[data-controls]");
 
     /// <summary>Presses the button that has this text.</summary>
     public Task PressAsync(string text) => Page.GetByRole(AriaRole.Button, new() { Name = text }).First.ClickAsync();
