@@ -1,0 +1,76 @@
+using AutoSweep.Instruments.Meters;
+using AutoSweep.Worker.Bench;
+
+namespace AutoSweep.Worker.Parts;
+
+/// <summary>Parts at a capacitance meter that may be unplugged: it is waited for, and the part in hand is read anew.</summary>
+/// <remarks>
+/// What was seen of the clips before the gap stays known: a part that was taken in is not taken in once more because the meter was off, and
+/// the next one counts only after the clips were empty. The readings of a part that was not finished are dropped.
+/// </remarks>
+/// <param name="meter">The meter.</param>
+/// <param name="options">When readings count as a part.</param>
+public sealed class PausingParts(ReturningInstrument<ICapacitanceMeter> meter, PartWatchOptions options) : IPartSource
+{
+    private readonly PartWatch _watch = new(new PresentMeter(meter), options);
+    private (int Output, IReadOnlyList<string> Parts)? _asked;
+    private ICapacitanceMeter? _shownBy;
+    private MeasuredPart? _last;
+    private (bool IsFine, ICapacitanceMeter By)? _signalled;
+
+    /// <inheritdoc/>
+    public string? Meter => _watch.Meter;
+
+    /// <inheritdoc/>
+    public async Task<MeasuredPart?> NextAsync(CancellationToken cancellationToken)
+    {
+        _last = await meter.UseAsync(async present =>
+        {
+            await ShowAgainAsync(present, cancellationToken);
+            await SignalAgainAsync(present, cancellationToken);
+            return await _watch.NextAsync(cancellationToken);
+        }, cancellationToken);
+        _signalled = null;
+        return _last;
+    }
+
+    /// <inheritdoc/>
+    public Task AskForAsync(int output, IReadOnlyList<string> parts, CancellationToken cancellationToken)
+    {
+        (_asked, _shownBy) = ((output, parts), null);
+        return meter.UseAsync(present => ShowAgainAsync(present, cancellationToken), cancellationToken);
+    }
+
+    /// <inheritdoc/>
+    public Task FinishAsync(CancellationToken cancellationToken) => meter.UseAsync(_ => _watch.FinishAsync(cancellationToken), cancellationToken);
+
+    /// <inheritdoc/>
+    public Task SignalAsync(bool isFine, CancellationToken cancellationToken) => meter.UseAsync(async present =>
+    {
+        await _watch.SignalAsync(isFine, cancellationToken);
+        _signalled = (isFine, present);
+    }, cancellationToken);
+
+    // A meter that was off has forgotten what it was showing.
+    private async Task ShowAgainAsync(ICapacitanceMeter present, CancellationToken cancellationToken)
+    {
+        if (_asked is not { } asked || present == _shownBy)
+            return;
+        await _watch.AskForAsync(asked.Output, asked.Parts, cancellationToken);
+        _shownBy = present;
+    }
+
+    // Whether the last beep was heard before the link broke, nobody can tell. The part that still lies on the clips waits for it; another one must not hear it.
+    private async Task SignalAgainAsync(ICapacitanceMeter present, CancellationToken cancellationToken)
+    {
+        if (_signalled is not { } signal || signal.By == present)
+            return;
+        var reading = await present.ReadAsync(cancellationToken);
+        if (IsLast(reading))
+            await _watch.SignalAsync(signal.IsFine, cancellationToken);
+        _signalled = null;
+    }
+
+    private bool IsLast(CapacitanceReading reading) => reading.Kind == CapacitanceReadingKind.Value && _last is { } last
+        && Math.Abs(reading.Picofarads - last.Capacitance.Picofarads) <= Math.Max(options.SpreadPicofarads, options.Spread * reading.Picofarads);
+}
