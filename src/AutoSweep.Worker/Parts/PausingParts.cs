@@ -5,8 +5,8 @@ namespace AutoSweep.Worker.Parts;
 
 /// <summary>Parts at a capacitance meter that may be unplugged: it is waited for, and the part in hand is read anew.</summary>
 /// <remarks>
-/// What was seen of the clips before the gap stays known: a part that was taken in is not taken in once more because the meter was off, and
-/// the next one counts only after the clips were empty. The readings of a part that was not finished are dropped.
+/// The readings of a part that was not finished are dropped. A part that was taken in and still lies there is not taken in once more; one that
+/// was clipped in its place meanwhile counts.
 /// </remarks>
 /// <param name="meter">The meter.</param>
 /// <param name="options">When readings count as a part.</param>
@@ -16,7 +16,8 @@ public sealed class PausingParts(ReturningInstrument<ICapacitanceMeter> meter, P
     private (int Output, IReadOnlyList<string> Parts)? _asked;
     private ICapacitanceMeter? _shownBy;
     private MeasuredPart? _last;
-    private (bool IsFine, ICapacitanceMeter By)? _signalled;
+    private ICapacitanceMeter? _lastBy;
+    private bool? _signalled;
 
     /// <inheritdoc/>
     public string? Meter => _watch.Meter;
@@ -27,10 +28,10 @@ public sealed class PausingParts(ReturningInstrument<ICapacitanceMeter> meter, P
         _last = await meter.UseAsync(async present =>
         {
             await ShowAgainAsync(present, cancellationToken);
-            await SignalAgainAsync(present, cancellationToken);
+            await LookAgainAsync(present, cancellationToken);
             return await _watch.NextAsync(cancellationToken);
         }, cancellationToken);
-        _signalled = null;
+        (_lastBy, _signalled) = (meter.Present, null);
         return _last;
     }
 
@@ -45,10 +46,10 @@ public sealed class PausingParts(ReturningInstrument<ICapacitanceMeter> meter, P
     public Task FinishAsync(CancellationToken cancellationToken) => meter.UseAsync(_ => _watch.FinishAsync(cancellationToken), cancellationToken);
 
     /// <inheritdoc/>
-    public Task SignalAsync(bool isFine, CancellationToken cancellationToken) => meter.UseAsync(async present =>
+    public Task SignalAsync(bool isFine, CancellationToken cancellationToken) => meter.UseAsync(async _ =>
     {
         await _watch.SignalAsync(isFine, cancellationToken);
-        _signalled = (isFine, present);
+        _signalled = isFine;
     }, cancellationToken);
 
     // A meter that was off has forgotten what it was showing.
@@ -60,17 +61,13 @@ public sealed class PausingParts(ReturningInstrument<ICapacitanceMeter> meter, P
         _shownBy = present;
     }
 
-    // Whether the last beep was heard before the link broke, nobody can tell. The part that still lies on the clips waits for it; another one must not hear it.
-    private async Task SignalAgainAsync(ICapacitanceMeter present, CancellationToken cancellationToken)
+    // Whether the last beep was heard before the link broke, nobody can tell. The part that still lies there waits for it; another one must not hear it.
+    private async Task LookAgainAsync(ICapacitanceMeter present, CancellationToken cancellationToken)
     {
-        if (_signalled is not { } signal || signal.By == present)
+        if (_last is not { } last || present == _lastBy)
             return;
-        var reading = await present.ReadAsync(cancellationToken);
-        if (IsLast(reading))
-            await _watch.SignalAsync(signal.IsFine, cancellationToken);
-        _signalled = null;
+        if (await _watch.StillHoldsAsync(last, cancellationToken) && _signalled is { } isFine)
+            await _watch.SignalAsync(isFine, cancellationToken);
+        _lastBy = present;
     }
-
-    private bool IsLast(CapacitanceReading reading) => reading.Kind == CapacitanceReadingKind.Value && _last is { } last
-        && Math.Abs(reading.Picofarads - last.Capacitance.Picofarads) <= Math.Max(options.SpreadPicofarads, options.Spread * reading.Picofarads);
 }
