@@ -12,8 +12,6 @@ public sealed class UnpluggedTests(ITestOutputHelper output) : IDisposable
     private const double Rate = 10;
     private const double Gap = 20;
 
-    private static readonly TimeSpan Patience = TimeSpan.FromMinutes(3);
-
     private readonly TemporaryFolder _folder = new();
 
     private string Journal => Path.Combine(_folder.Path, "journal.jsonl");
@@ -54,7 +52,7 @@ public sealed class UnpluggedTests(ITestOutputHelper output) : IDisposable
     public async Task A_survey_pauses_and_goes_on_with_the_outputs_that_are_missing()
     {
         await using var bench = await ServedBench.StartAsync("small", "survey", Rate, "--unplugging");
-        var ending = Run.EndAsync(Programs.Start(Programs.Worker, ["survey", .. bench.Flags(_folder.Path)]), Patience);
+        var ending = Run.EndAsync(Programs.Start(Programs.Worker, ["survey", .. bench.Flags(_folder.Path)]));
         await GapJournal.UntilAsync(Journal, state => state.Surveyed.Count == 3, ending);
 
         await bench.UnplugAsync("meter", Gap);

@@ -12,8 +12,6 @@ public sealed partial class VisaTests : IDisposable
 {
     private const string Meter = "GPIB0::22::INSTR";
 
-    private static readonly TimeSpan Patience = TimeSpan.FromMinutes(4);
-
     private readonly TemporaryFolder _folder = new();
 
     [CompiledFact]
@@ -72,8 +70,8 @@ public sealed partial class VisaTests : IDisposable
     private static Task<Run> WorkerAsync(ServedBench bench, IEnumerable<string> arguments)
     {
         var port = Port().Match(bench.Meter).Value;
-        return Run.EndAsync(
-            Programs.StartInShell($"export AUTOSWEEP_VISA='{VisaStandIn.FileName}' VISA_STANDIN='{Meter}={port}'; exec \"$@\"", Programs.Worker, arguments), Patience);
+        return Run.EndAsync(Programs.StartInShell(
+            $"export AUTOSWEEP_VISA='{VisaStandIn.FileName}' VISA_STANDIN='{Meter}={port}'; exec \"$@\"", Programs.Worker, arguments));
     }
 
     [GeneratedRegex("(?<=::)[0-9]+(?=::SOCKET)")]
