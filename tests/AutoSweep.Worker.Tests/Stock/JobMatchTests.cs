@@ -103,7 +103,7 @@ public sealed class JobMatchTests : IDisposable
         Assert.Equal(104_567, matched.Target.Wanted.Picofarads);
         var mains = 0.002 / Math.Sqrt(3) * 104_567;
         Assert.Equal(Math.Sqrt((61.25 * 61.25) + (mains * mains)), matched.Target.SdPicofarads, 1e-6);
-        Assert.Equal(10 * Math.Log10(1 + (((61.25 * 61.25) + (mains * mains)) / (7_666.95 * 7_666.95))), matched.LossDecibels, 1e-9);
+        Assert.Equal(10 * Math.Log10(1 + (((61.25 * 61.25) + (mains * mains)) / (7_666.95 * 7_666.95))), matched.LossDecibels!.Value, 1e-9);
         Assert.Equal("P1", Assert.Single(matched.Combination!.Parts).Id);
     }
 
