@@ -12,9 +12,6 @@ public sealed class UnpluggedTests(ITestOutputHelper output) : IDisposable
     private const double Rate = 10;
     private const double Gap = 20;
 
-    // How often the journal is looked at: a reading takes several times as long.
-    private static readonly TimeSpan Look = TimeSpan.FromMilliseconds(10);
-
     private readonly TemporaryFolder _folder = new();
 
     private string Journal => Path.Combine(_folder.Path, "journal.jsonl");
@@ -30,7 +27,7 @@ public sealed class UnpluggedTests(ITestOutputHelper output) : IDisposable
         await using var bench = await ServedBench.StartAsync("small", "sweep", Rate, "--unplugging");
         using var worker = Programs.Start(Programs.Worker, ["sweep", .. bench.Flags(_folder.Path)]);
         var ending = Run.EndAsync(worker);
-        await UntilAsync(state => state is { Swept.Count: 2, InHand.Readings.Count: >= 2 }, ending);
+        await GapJournal.UntilAsync(Journal, state => state is { Swept.Count: 2, InHand.Readings.Count: >= 2 }, ending);
 
         foreach (var instrument in unplugged)
             await bench.UnplugAsync(instrument, Gap);
@@ -40,15 +37,35 @@ public sealed class UnpluggedTests(ITestOutputHelper output) : IDisposable
         Assert.True(run.ExitCode == 0, run.Output + run.Errors);
         var entries = JournalFile.Read(Journal).Entries;
         var lost = entries.First(entry => entry.Event is InstrumentLost);
-        var broken = Fold(entries.TakeWhile(entry => entry != lost)).InHand!.Output;
+        var broken = GapJournal.Fold(entries.TakeWhile(entry => entry != lost)).InHand!.Output;
         Assert.Contains(((InstrumentLost)lost.Event).Instrument.ToString(), unplugged, StringComparer.OrdinalIgnoreCase);
         foreach (var part in new[] { "Lost: the ", "Paused. The ", " is gone. Look at its cable", $"{back} Output {broken} begins anew" })
             Assert.Contains(part, run.Output, StringComparison.Ordinal);
         foreach (var instrument in unplugged)
             Assert.Contains($"The {instrument} at {(instrument == "meter" ? bench.Meter : bench.Fixture)} is gone", run.Output, StringComparison.Ordinal);
-        CheckJournal(entries, lost.Sequence, broken);
+        GapJournal.Check(entries, lost.Sequence, broken);
         var (exitCode, text) = await ServedBench.ScoreAsync("small", _folder.Path);
         Assert.True(exitCode == 0, text);
+    }
+
+    [Fact]
+    public async Task A_survey_pauses_and_goes_on_with_the_outputs_that_are_missing()
+    {
+        await using var bench = await ServedBench.StartAsync("small", "survey", Rate, "--unplugging");
+        var ending = Run.EndAsync(Programs.Start(Programs.Worker, ["survey", .. bench.Flags(_folder.Path)]));
+        await GapJournal.UntilAsync(Journal, state => state.Surveyed.Count == 3, ending);
+
+        await bench.UnplugAsync("meter", Gap);
+
+        var run = await ending;
+        Assert.True(run.ExitCode == 0, run.Output + run.Errors);
+        Assert.Contains("The meter is back.", run.Output, StringComparison.Ordinal);
+        var events = JournalFile.Read(Journal).Entries.Select(entry => entry.Event).ToList();
+        var lost = events.FindIndex(one => one is InstrumentLost);
+        Assert.Equal(Enumerable.Range(1, 14), events.OfType<OutputSurveyed>().Select(one => one.Output).Order());
+        Assert.InRange(events.Take(lost).OfType<OutputSurveyed>().Count(), 3, 13);
+        // An output with a tone is never written down as silent because the meter was away.
+        Assert.All(events.OfType<OutputSurveyed>(), one => Assert.NotNull(one.ToneHertz));
     }
 
     [Fact]
@@ -68,38 +85,6 @@ public sealed class UnpluggedTests(ITestOutputHelper output) : IDisposable
 
         worker.Kill();
         await worker.WaitForExitAsync();
-    }
-
-    // Nothing of the broken-off try among the readings behind the result; what was done before is not touched again.
-    private static void CheckJournal(IReadOnlyList<JournalEntry> entries, long gap, int broken)
-    {
-        var (before, after) = (entries.Where(entry => entry.Sequence < gap).ToList(), entries.Where(entry => entry.Sequence > gap).ToList());
-        var state = Fold(entries);
-        var done = Fold(before).Swept.Keys.ToList();
-        Assert.Equal([9, 10, 11, 12, 13, 14], state.Swept.Keys);
-        Assert.True(Readings(before, broken).Count >= 2);
-        Assert.Empty(state.SweepReadings[broken].Intersect(Readings(before, broken)));
-        Assert.Equal(state.Swept[broken].Readings, state.SweepReadings[broken].Count);
-        Assert.Contains(after, entry => entry.Event is BenchConnected);
-        Assert.Equal(2, done.Count);
-        Assert.All(done, number => Assert.Empty(Readings(after, number)));
-        Assert.Equal(6, entries.Count(entry => entry.Event is OutputSwept));
-    }
-
-    private static List<LevelRead> Readings(IEnumerable<JournalEntry> entries, int output) =>
-        [.. entries.Select(entry => entry.Event).OfType<LevelRead>().Where(read => read.Output == output)];
-
-    private static JobState Fold(IEnumerable<JournalEntry> entries) => entries.Aggregate(JobState.Empty, (state, entry) => state.Apply(entry));
-
-    private async Task UntilAsync(Func<JobState, bool> isSo, Task<Run> ending)
-    {
-        using var timer = new PeriodicTimer(Look, TimeProvider.System);
-        while (!File.Exists(Journal) || !isSo(Fold(JournalFile.Read(Journal).Entries)))
-        {
-            if (ending.IsCompleted)
-                Assert.Fail((await ending).Output + (await ending).Errors);
-            await timer.WaitForNextTickAsync();
-        }
     }
 
     private static async Task UntilLineAsync(StreamReader lines, string part, Task<string> errors)

@@ -1,6 +1,8 @@
 using System.Text.RegularExpressions;
 using AutoSweep.Bench.Tests.Support;
+using AutoSweep.Core.Journal;
 using AutoSweep.Instruments.Tests.Support;
+using AutoSweep.Worker.Job;
 
 namespace AutoSweep.Bench.Tests;
 
@@ -23,6 +25,30 @@ public sealed partial class VisaTests : IDisposable
         Assert.True(run.ExitCode == 0, run.Output + run.Errors);
         var (exitCode, text) = await ServedBench.ScoreAsync("small", _folder.Path);
         Assert.True(exitCode == 0, text + run.Output);
+    }
+
+    // The stand-in gives what a VISA library does: VI_ERROR_CONN_LOST from the call that meets the gap, VI_ERROR_RSRC_NFOUND from viOpen as long as it
+    // lasts (VPP-4.3, tables of completion and error codes).
+    [CompiledFact]
+    public async Task A_sweep_through_VISA_waits_for_a_meter_whose_connection_is_lost_and_uses_no_reading_of_before()
+    {
+        await using var bench = await ServedBench.StartAsync("small", "sweep", rate: 10, "--unplugging");
+        var flags = bench.Flags(_folder.Path).Select(flag => flag == bench.Meter ? Meter : flag);
+        var ending = WorkerAsync(bench, ["sweep", .. flags]);
+        await GapJournal.UntilAsync(_folder.File("journal.jsonl"), state => state is { Swept.Count: 2, InHand.Readings.Count: >= 2 }, ending);
+
+        await bench.UnplugAsync("meter", 20);
+
+        var run = await ending;
+        Assert.True(run.ExitCode == 0, run.Output + run.Errors);
+        var entries = JournalFile.Read(_folder.File("journal.jsonl")).Entries;
+        var lost = entries.First(entry => entry.Event is InstrumentLost);
+        Assert.Contains("VI_ERROR_CONN_LOST", ((InstrumentLost)lost.Event).Found, StringComparison.Ordinal);
+        Assert.Contains($"The meter at {Meter} is gone", run.Output, StringComparison.Ordinal);
+        Assert.Contains("The meter is back.", run.Output, StringComparison.Ordinal);
+        GapJournal.Check(entries, lost.Sequence, GapJournal.Fold(entries.TakeWhile(entry => entry != lost)).InHand!.Output);
+        var (exitCode, text) = await ServedBench.ScoreAsync("small", _folder.Path);
+        Assert.True(exitCode == 0, text);
     }
 
     [CompiledFact]

@@ -2,7 +2,6 @@ using System.Globalization;
 using System.Threading.Channels;
 using AutoSweep.Sim.Benches;
 using AutoSweep.Sim.Physics;
-using MathNet.Numerics.Distributions;
 
 namespace AutoSweep.Sim.Hands;
 
@@ -12,26 +11,24 @@ namespace AutoSweep.Sim.Hands;
 /// lock it; <c>61 IN 0.100</c> makes them push it straight in. They need no beep: what they have done is heard in the level. How well they do it is invented;
 /// no page was found that measures hands.
 /// </remarks>
-internal sealed class MagnetHands(HandsDefinition script, SimulatedBench bench, Action<HandsEvent> tell, int seed)
+internal sealed class MagnetHands
 {
-    /// <summary>One standard deviation of a distance, as a share of it.</summary>
-    private const double Share = 0.2;
-
-    /// <summary>The lightest tap, in millimetres.</summary>
-    private const double Smallest = 0.005;
-
-    /// <summary>How much too far out they pull before they push back, in millimetres.</summary>
-    private const double TooFar = 0.02;
-
-    /// <summary>One standard deviation of what a lock shifts more or less than usual, in millimetres.</summary>
-    private const double LockingSd = 0.002;
-
     /// <summary>To loosen a screw, to push once, to lock.</summary>
     private static readonly TimeSpan OneGrip = TimeSpan.FromSeconds(2);
 
-    private readonly Random random = new(seed);
+    private readonly HandsDefinition script;
+    private readonly SimulatedBench bench;
+    private readonly Action<HandsEvent> tell;
+    private readonly Random random;
+    private readonly RodGrip grip;
     private readonly Channel<string> display = Channel.CreateUnbounded<string>();
     private int? clipped;
+
+    public MagnetHands(HandsDefinition script, SimulatedBench bench, Action<HandsEvent> tell, int seed)
+    {
+        (this.script, this.bench, this.tell, random) = (script, bench, tell, new(seed));
+        grip = new(random);
+    }
 
     /// <summary>The meter's display shows another text.</summary>
     public void Read(string text) => display.Writer.TryWrite(text);
@@ -75,16 +72,14 @@ internal sealed class MagnetHands(HandsDefinition script, SimulatedBench bench, 
     {
         await WaitAsync(TimeSpan.FromSeconds(script.ReactionSeconds) + OneGrip, cancellationToken);
         Tell("move", output, outward.ToString("0.000", CultureInfo.InvariantCulture));
-        await PushAsync(output, outward > 0 ? outward + TooFar : outward, cancellationToken);
-        if (outward > 0) await PushAsync(output, -TooFar, cancellationToken);
-        bench.LockRod(output, Normal.Sample(random, 0, LockingSd));
+        foreach (var wanted in RodGrip.Wanted(outward)) await PushAsync(output, wanted, cancellationToken);
+        bench.LockRod(output, grip.LockShift());
         Tell("lock", output);
     }
 
     private async Task PushAsync(int output, double outward, CancellationToken cancellationToken)
     {
-        var made = Math.Max(Math.Abs(outward), Smallest) * Math.Max(0, 1 + Normal.Sample(random, 0, Share));
-        if (bench.PushRod(output, made * Math.Sign(outward))) Tell("contact", output);
+        if (bench.PushRod(output, grip.Made(outward))) Tell("contact", output);
         await WaitAsync(OneGrip, cancellationToken);
     }
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using AutoSweep.Core.Quantities;
 using AutoSweep.Sim.Benches;
+using AutoSweep.Sim.Hands;
 using AutoSweep.Sim.Meter;
 using AutoSweep.Sim.Physics;
 
@@ -18,6 +19,8 @@ internal sealed class FrontPanel
         + "measure box      the box on the capacitance meter\n"
         + "measure 3 7      parts 3 and 7 of the drawer, in parallel, on the capacitance meter\n"
         + "solder 51 3 7    solders them in at output 51\n"
+        + "rod 51 out 0.3   loosens the magnet rod of output 51, pulls it a little too far, pushes it back to 0.3 mm from its old place, locks it\n"
+        + "rod 51 in 0.1    pushes it straight in, and locks it\n"
         + "quit";
 
     // The filter for tones from 20 Hz up has settled to 0.005 % by then (meters' data in docs).
@@ -28,11 +31,12 @@ internal sealed class FrontPanel
     private readonly PanelBox box;
     private readonly LevelSampler sampler;
     private readonly Random random;
+    private readonly RodGrip grip;
 
     public FrontPanel(BenchDefinition bench, SimulatedBench simulated, PanelBox box)
     {
         (this.bench, this.simulated, this.box) = (bench, simulated, box);
-        (sampler, random) = (new(bench.Meter), new(bench.Seed + 6));
+        (sampler, random, grip) = (new(bench.Meter), new(bench.Seed + 6), new(new(bench.Seed + 8)));
         simulated.Dial(box.Picofarads * 1e-12);
     }
 
@@ -69,6 +73,8 @@ internal sealed class FrontPanel
             case ["solder", var output, .. var numbers] when Output(output) is { } number && Parts(numbers) is { } parts:
                 simulated.Solder(number, parts);
                 return $"soldered at {number}";
+            case ["rod", var output, "out" or "in", var distance] when Output(output) is { } number && Millimetres(distance) is { } millimetres:
+                return MoveRod(number, words[2] == "out" ? millimetres : -millimetres);
             default:
                 return $"'{line.Trim()}' is nothing that can be done here; help tells what can";
         }
@@ -79,6 +85,15 @@ internal sealed class FrontPanel
         if (!box.Dial(picofarads)) return "the box cannot be dialled so: its smallest step is 100 pF, its largest total 1111 nF";
         simulated.Dial(box.Picofarads * 1e-12);
         return $"dialled {box.Printed} pF";
+    }
+
+    // Tip and wheel are heard when they meet; how far it really went is not seen.
+    private string MoveRod(int output, double outward)
+    {
+        var met = false;
+        foreach (var wanted in RodGrip.Wanted(outward)) met |= simulated.PushRod(output, grip.Made(wanted));
+        met |= simulated.LockRod(output, grip.LockShift());
+        return met ? $"rod {output}: it scrapes at the wheel" : $"rod {output} locked";
     }
 
     // The eye waits until the digits stand.
@@ -116,6 +131,10 @@ internal sealed class FrontPanel
         return words.Length > 0 && numbers.All(number => number is { } one && one >= 1 && one <= bench.Parts.Count)
             ? [.. numbers.Select(number => bench.Parts[number!.Value - 1])] : null;
     }
+
+    // A rod is some centimetres long; farther than this no hand is asked to move one.
+    private static double? Millimetres(string word) =>
+        double.TryParse(word, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var distance) && distance is > 0 and <= 10 ? distance : null;
 
     private static int? Number(string word) => int.TryParse(word, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : null;
 }

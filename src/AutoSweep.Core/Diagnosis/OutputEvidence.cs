@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using AutoSweep.Core.Generator;
 using AutoSweep.Core.Journal;
+using AutoSweep.Core.Peaks;
 using AutoSweep.Core.Stock;
 
 namespace AutoSweep.Core.Diagnosis;
@@ -20,11 +21,15 @@ internal sealed record OutputEvidence(
 
     public bool IsFiltered => Output.Capacitor is not null;
 
-    /// <summary>Whether the sweep found a tone with a peak, so that coil, wheel and magnet are alive.</summary>
-    public bool HasPeak => Swept is { PeakPicofarads: > 0, PeakMillivolts: > 0, Q: > 0, ToneHertz: > 0 };
+    /// <summary>
+    /// Whether the sweep found a tone with a peak, so that coil, wheel and magnet are alive. Where no tone was counted, only a peak whose bound was reached is
+    /// one: hum has no peak at a filter's capacitance.
+    /// </summary>
+    public bool HasPeak => Swept is { PeakPicofarads: > 0, PeakMillivolts: > 0, Q: > 0 } and ({ ToneHertz: > 0 } or { Reason: PeakStopReason.BoundReached });
 
-    /// <summary>Whether a tone of the profile was counted in the survey.</summary>
-    public bool HasTone => AsFound is { ToneHertz: > 0 } && !AsFound.Flags.Contains(SurveyFinding.WrongTone);
+    /// <summary>Whether a tone of the profile was counted in the survey, or a person named the output, nobody counted, and there is a level.</summary>
+    public bool HasTone => AsFound is ({ ToneHertz: > 0 } or { IsNamedByPerson: true, ToneHertz: null }) and { Flags: var flags }
+        && !flags.Any(flag => flag is SurveyFinding.WrongTone or SurveyFinding.Dead or SurveyFinding.HumOnly);
 
     /// <summary>
     /// The tone's level as found in millivolts, the hum that the sweep saw taken out. Where hum and level are alike it is the level itself, and
@@ -33,7 +38,8 @@ internal sealed record OutputEvidence(
     public double ToneMillivolts => AsFound is null ? 0 : AsFound.Millivolts * Math.Sqrt(1 - (HumShare <= MostHumToTakeOut ? HumShare * HumShare : 0));
 
     /// <summary>The peak at nominal speed in picofarads: it goes as the square of the tone's period.</summary>
-    public double NominalPeakPicofarads => Swept!.PeakPicofarads!.Value * Math.Pow(Swept.ToneHertz / NominalHertz, 2);
+    public double NominalPeakPicofarads =>
+        NominalPeak.Of(new(Swept!.PeakPicofarads!.Value), null, Swept.ToneHertz, NominalHertz).Capacitance.Picofarads;
 
     /// <summary>The noise of the sweep's readings as a share of the level.</summary>
     public double PeakNoise => Readings.Count > 0 ? Readings.Average(read => read.RelativeNoise) : 0;

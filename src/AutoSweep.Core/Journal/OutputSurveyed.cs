@@ -12,6 +12,12 @@ public sealed record OutputSurveyed : JournalEvent
     /// <summary>The tone counted in hertz; none where there is none to count.</summary>
     public double? ToneHertz { get; init; }
 
+    /// <summary>
+    /// Whether a person named the output and no tone was looked for, as on a bench whose meter is read by eye: that <see cref="ToneHertz"/> is missing then
+    /// says nothing of the output. False in journals from before it was kept.
+    /// </summary>
+    public bool IsNamedByPerson { get; init; }
+
     /// <summary>The level in millivolts rms.</summary>
     public required double Millivolts { get; init; }
 

@@ -2,7 +2,6 @@ using AutoSweep.Core.Journal;
 using AutoSweep.Instruments;
 using AutoSweep.Worker.ByHand;
 using Polly;
-using Polly.Retry;
 
 namespace AutoSweep.Worker.Bench;
 
@@ -14,20 +13,7 @@ namespace AutoSweep.Worker.Bench;
 /// <param name="dialogue">The person, where the wiring says that one reads or dials.</param>
 public sealed class BenchReopening(BenchWiring wiring, bool needsFixture, InstrumentBenchOptions options, BenchBoard board, IBenchDialogue dialogue)
 {
-    // About once a second is soon enough for a hand that has just pushed a plug in (bench practice, no source).
-    private static readonly TimeSpan FirstWait = TimeSpan.FromSeconds(0.25);
-    private static readonly TimeSpan LongestWait = TimeSpan.FromSeconds(1);
-
-    private readonly ResiliencePipeline<bool> _tries = new ResiliencePipelineBuilder<bool> { TimeProvider = options.Time }
-        .AddRetry(new RetryStrategyOptions<bool>
-        {
-            ShouldHandle = new PredicateBuilder<bool>().HandleResult(false),
-            MaxRetryAttempts = int.MaxValue,
-            BackoffType = DelayBackoffType.Exponential,
-            Delay = FirstWait,
-            MaxDelay = LongestWait,
-        })
-        .Build();
+    private readonly ResiliencePipeline<bool> _tries = Reopening.Tries(options.Time);
 
     /// <summary>Waits until every instrument is back and is the one of before.</summary>
     /// <param name="meterBefore">The meter of before. The fixture is known by its calibration.</param>

@@ -57,8 +57,7 @@ internal sealed class HalfOpenBench(
             await open();
             return null;
         }
-        catch (BenchFaultException fault) when (fault.Kind
-            is BenchFault.NotReachable or BenchFault.NoAnswer or BenchFault.WrongIdentity or BenchFault.WrongCalibration)
+        catch (BenchFaultException fault) when (Reopening.IsStillMissing(fault))
         {
             return fault;
         }

@@ -13,6 +13,10 @@ public sealed record LevelPrediction(double Millivolts, double HumMillivolts, do
     // Warm-up, mains and room move a level by about a per cent between two visits (common practice, no source).
     private const double SlowChange = 0.01;
 
+    // Nobody measured it, as on a meter that is read and typed: film capacitors lie between 0 and the 0.008 that polyester may have at 1 kHz (IEC 60384-2,
+    // from memory). A limit with nothing known within it is rectangular: its middle, and half its width over √3 (JCGM 100:2008, GUM, 4.3.7).
+    private const double MostDissipation = 0.008;
+
     // A difference of more than three standard deviations is chance in three of a thousand (normal distribution).
     private const double CoverageFactor = 3;
 
@@ -31,8 +35,10 @@ public sealed record LevelPrediction(double Millivolts, double HumMillivolts, do
         var readings = state.SweepReadings.GetValueOrDefault(output, []);
         var noise = readings.Count > 0 ? readings.Average(read => read.RelativeNoise) : 0;
         // Losses add: 1/Q of the filter is 1/Q of its coil and the capacitor's D (any textbook on resonance), and the level at the peak goes as Q.
-        var damping = 1 + ((swept.Q ?? 0) * (fitted.Dissipation ?? 0));
-        return new(peak * Math.Pow(10, -lost / 20) / damping, swept.HumMillivolts ?? 0, Math.Sqrt((noise * noise) + (SlowChange * SlowChange)));
+        var damping = 1 + ((swept.Q ?? 0) * (fitted.Dissipation ?? (MostDissipation / 2)));
+        var unknown = fitted.Dissipation is null ? (swept.Q ?? 0) * MostDissipation / 2 / Math.Sqrt(3) / damping : 0;
+        return new(peak * Math.Pow(10, -lost / 20) / damping, swept.HumMillivolts ?? 0,
+            Math.Sqrt((noise * noise) + (SlowChange * SlowChange) + (unknown * unknown)));
     }
 
     /// <summary>What a reading says against the prediction.</summary>

@@ -7,17 +7,13 @@ namespace AutoSweep.Worker.Bench;
 /// <param name="plan">What is done, on which wiring.</param>
 public sealed class LossRule(JobPlan plan)
 {
-    // A meter that answers whenever it is opened anew, and is silent at the same work each time, is not unplugged: something is wrong
-    // that waiting does not mend. A loose plug shows as a broken link, and is waited for without end.
-    private const int MostSilences = 3;
-
-    private int _silences;
+    private readonly SilenceCount _silences = new();
 
     /// <summary>Notes what is written down: a reading shows that the instruments work.</summary>
     public void Note(JournalEntry entry)
     {
         if (entry.Event is LevelRead or MagnetRead or OutputSurveyed or OutputChecked)
-            _silences = 0;
+            _silences.Answered();
     }
 
     /// <summary>The instrument that a fault says is lost.</summary>
@@ -26,8 +22,7 @@ public sealed class LossRule(JobPlan plan)
     {
         if (Of(fault.LostResource) is not { } instrument)
             return null;
-        var isSilent = fault.Kind == BenchFault.NoAnswer && plan.Stages.Count > 0;
-        return isSilent && ++_silences == MostSilences ? null : new(instrument, fault.LostResource!, fault);
+        return plan.Stages.Count > 0 && _silences.IsFull(fault) ? null : new(instrument, fault.LostResource!, fault);
     }
 
     private BenchInstrument? Of(string? resource) =>

@@ -27,11 +27,19 @@ public static class MissingWords
         $"The {Names(instruments)} {(instruments.Count == 1 ? "is" : "are")} back."
         + (output is { } number ? $" Output {number} begins anew: what was read of it before the gap does not count." : "");
 
-    private static string Of(MissingInstrument missing) => $"The {Name(missing.Instrument)} at {missing.Resource} " + (missing.Fault.Kind switch
+    /// <summary>An instrument that is missing outside a job's stages, where, and what to look at.</summary>
+    /// <param name="name">Its name in the middle of a sentence.</param>
+    /// <param name="resource">Its resource name.</param>
+    /// <param name="fault">What was found there.</param>
+    public static string Of(string name, string resource, BenchFaultException fault) =>
+        $"Paused. {Of(name, resource, fault, "stop and begin anew")} The work goes on by itself; leave what is clipped where it is. Ctrl-C stops.";
+
+    private static string Of(MissingInstrument missing) => Of(Name(missing.Instrument), missing.Resource, missing.Fault, "stop, then use --resume");
+
+    private static string Of(string name, string resource, BenchFaultException fault, string another) => $"The {name} at {resource} " + (fault.Kind switch
     {
         BenchFault.NotReachable => "is gone. Look at its cable, at both ends, and whether it is on.",
         BenchFault.NoAnswer => "does not answer. Look whether it is on and under remote control; switch it off and on.",
-        _ => $"is not the one of before. Found: {missing.Fault.Found}. Expected: {missing.Fault.Expected}. Connect that one again; "
-            + "to go on with another, stop, then use --resume.",
+        _ => $"is not the one of before. Found: {fault.Found}. Expected: {fault.Expected}. Connect that one again; to go on with another, {another}.",
     });
 }

@@ -117,8 +117,11 @@ public sealed class SurveyStage(
         List<SurveyFinding> flags = [];
         if (clipped is { By: RecognisedBy.Order, ToneHertz: not null })
             flags.Add(SurveyFinding.WrongTone);
-        if (clipped.ToneHertz is null)
-            flags.Add(clipped.By == RecognisedBy.Person && sample.Mean.Millivolts < options.DeadMillivolts ? SurveyFinding.Dead : SurveyFinding.ToneNotCounted);
+        var isNamed = clipped is { By: RecognisedBy.Person, ToneHertz: null };
+        if (isNamed && sample.Mean.Millivolts < options.DeadMillivolts)
+            flags.Add(SurveyFinding.Dead);
+        else if (!isNamed && clipped.ToneHertz is null)
+            flags.Add(SurveyFinding.ToneNotCounted);
         if (sample.SampleSd.Volts > options.UnsteadyShare * sample.Mean.Volts || IsSwinging(swing))
             flags.Add(SurveyFinding.Unsteady);
         return new()
@@ -126,6 +129,7 @@ public sealed class SurveyStage(
             Stage = Stage,
             Output = clipped.Output,
             ToneHertz = clipped.ToneHertz,
+            IsNamedByPerson = isNamed,
             Millivolts = sample.Mean.Millivolts,
             NoiseMillivolts = sample.SampleSd.Millivolts,
             RelativeUncertainty = sample.RelativeUncertainty,

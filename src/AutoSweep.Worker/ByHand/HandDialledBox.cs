@@ -55,6 +55,8 @@ public sealed class HandDialledBox(DecadeBox box, IBenchDialogue dialogue) : IDi
                 case "":
                     return Stand(setting);
                 case "U" when canTakeBack:
+                    // The dials may have been turned already when the misreading came to mind: where they stand is not known, and is asked anew.
+                    _now = null;
                     return null;
                 case "U":
                     dialogue.Tell("  >> There is no level of this output to take back.");

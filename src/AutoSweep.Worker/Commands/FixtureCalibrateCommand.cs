@@ -44,7 +44,7 @@ public static class FixtureCalibrateCommand
             new() { NominalPicofarads = CalibrationSolverOptions.UsualBox(bench.Box.RelayCount) });
         ConsoleWidth.WideWhenPiped();
         CalibrationTable.Write(AnsiConsole.Console, solution);
-        var temperature = await bench.Box.ReadTemperatureAsync(cancellationToken);
+        var temperature = await bench.ReadTemperatureAsync(cancellationToken);
         var today = DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime);
         FixtureCalibrationFile.Write(path, CalibratedFixture.Of(solution, bench.Box.Serial, bench.MeterName, temperature, today));
         AnsiConsole.WriteLine($"Fixture {bench.Box.Serial} is calibrated: {path}");

@@ -1,7 +1,7 @@
-using AutoSweep.Instruments;
 using AutoSweep.Instruments.Meters;
 using AutoSweep.Worker.Bench;
 using AutoSweep.Worker.Parts;
+using AutoSweep.Worker.Terminal;
 using Microsoft.Extensions.Logging.Abstractions;
 
 namespace AutoSweep.Worker.Commands;
@@ -9,15 +9,17 @@ namespace AutoSweep.Worker.Commands;
 /// <summary>Where measured parts come from: an open capacitance meter, or a keyboard.</summary>
 /// <param name="meter">The meter; none where values are typed.</param>
 /// <param name="parts">The parts.</param>
-public sealed class PartBench(ICapacitanceMeter? meter, IPartSource parts) : IAsyncDisposable
+public sealed class PartBench(ReturningInstrument<ICapacitanceMeter>? meter, IPartSource parts) : IAsyncDisposable
 {
+    private const string GoesOn = "What is listed above is written down; a part that was being read is read anew.";
+
     /// <summary>The parts as they come.</summary>
     public IPartSource Parts => parts;
 
     /// <summary>What to do, for whoever begins.</summary>
     public string Instruction => meter is null
         ? "No meter with a port: type each measured value and Enter, such as 104.5n. q ends."
-        : $"{meter.Identity} at {meter.TestHertz:0} Hz. Put a part on its clips; one beep: take it off, the next. Ctrl-C ends.";
+        : $"{meter.Present.Identity} at {meter.Present.TestHertz:0} Hz. Put a part on its clips; one beep: take it off, the next. Ctrl-C ends.";
 
     /// <summary>Opens the meter that the wiring names.</summary>
     /// <param name="wiring">The bench.</param>
@@ -29,12 +31,14 @@ public sealed class PartBench(ICapacitanceMeter? meter, IPartSource parts) : IAs
     {
         if (wiring.CapacitanceMeter is not { } resource)
             return new(null, new TypedParts(Console.In, Console.Out, typedAccuracyShare));
-        var options = RatedInstruments.Options(rate, RatedInstruments.Clock(rate), NullLoggerFactory.Instance, wiring.Drivers) with
+        var clock = RatedInstruments.Clock(rate);
+        var options = RatedInstruments.Options(rate, clock, NullLoggerFactory.Instance, wiring.Drivers) with
         {
             CapacitanceMeterLeads = Core.Quantities.Capacitance.FromPicofarads(wiring.CapacitanceMeterLeadsPicofarads),
         };
-        var meter = await InstrumentBench.OpenCapacitanceMeterAsync(resource, wiring.CapacitanceMeterDriver, options, cancellationToken);
-        return new(meter, new PartWatch(meter, new()));
+        var place = InstrumentPlaces.CapacitanceMeter(resource, wiring.CapacitanceMeterDriver, options, GoesOn);
+        var meter = new ReturningInstrument<ICapacitanceMeter>(await place.Open(cancellationToken), place, GapScreen.Lines, clock);
+        return new(meter, new PausingParts(meter, new()));
     }
 
     /// <inheritdoc/>

@@ -44,5 +44,5 @@ public sealed record OutputChange(
     }
 
     private static (long Picofarads, double Sd)? Peak(JobState state, int output) => state.Swept.GetValueOrDefault(output) is { } swept
-        && SweptResult.From(state, swept).PeakAtNominalMainsPicofarads is { } peak ? (peak, swept.PeakSdPicofarads ?? 0) : null;
+        && SweptResult.PeakOf(state, swept) is { } peak ? (peak.Capacitance.Picofarads, peak.SdPicofarads ?? peak.MainsSdPicofarads) : null;
 }

@@ -17,24 +17,25 @@ public sealed class PartWatch(ICapacitanceMeter meter, PartWatchOptions options)
     /// <inheritdoc/>
     public async Task<MeasuredPart?> NextAsync(CancellationToken cancellationToken)
     {
-        Queue<CapacitanceReading> run = [];
         while (true)
         {
-            var reading = await meter.ReadAsync(cancellationToken);
-            if (IsEmpty(reading))
+            var run = await SteadyAsync(cancellationToken);
+            if (run is null)
                 _wasEmpty = true;
-            if (!_wasEmpty || IsEmpty(reading) || reading.Kind != CapacitanceReadingKind.Value)
-            {
-                run.Clear();
-                continue;
-            }
-
-            run.Enqueue(reading);
-            if (run.Count > options.Readings)
-                run.Dequeue();
-            if (run.Count == options.Readings && Agree(run))
+            else if (_wasEmpty)
                 return Take(run);
         }
+    }
+
+    /// <summary>After a gap in which nobody could see the clips: whether the part that was read last still lies there.</summary>
+    /// <param name="last">That part.</param>
+    /// <param name="cancellationToken">Ends the wait.</param>
+    /// <returns>False where the clips are empty or hold another part, which counts then.</returns>
+    public async Task<bool> StillHoldsAsync(MeasuredPart last, CancellationToken cancellationToken)
+    {
+        var run = _wasEmpty ? null : await SteadyAsync(cancellationToken);
+        _wasEmpty = run is null || !IsSame(run.Average(reading => reading.Picofarads), last.Capacitance.Picofarads);
+        return !_wasEmpty;
     }
 
     /// <inheritdoc/>
@@ -51,6 +52,28 @@ public sealed class PartWatch(ICapacitanceMeter meter, PartWatchOptions options)
         if (!isFine)
             await meter.BeepAsync(cancellationToken);
     }
+
+    // Readings that agree; none when the clips are empty.
+    private async Task<Queue<CapacitanceReading>?> SteadyAsync(CancellationToken cancellationToken)
+    {
+        Queue<CapacitanceReading> run = [];
+        while (run.Count < options.Readings || !Agree(run))
+        {
+            var reading = await meter.ReadAsync(cancellationToken);
+            if (IsEmpty(reading))
+                return null;
+            if (reading.Kind != CapacitanceReadingKind.Value)
+                run.Clear();
+            else
+                run.Enqueue(reading);
+            if (run.Count > options.Readings)
+                run.Dequeue();
+        }
+
+        return run;
+    }
+
+    private bool IsSame(double picofarads, double last) => Math.Abs(picofarads - last) <= Math.Max(options.SpreadPicofarads, options.SameAfterGap * last);
 
     private bool IsEmpty(CapacitanceReading reading) =>
         reading.Kind == CapacitanceReadingKind.NoContact || (reading.Kind == CapacitanceReadingKind.Value && reading.Picofarads < options.EmptyPicofarads);

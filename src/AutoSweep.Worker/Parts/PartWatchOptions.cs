@@ -17,4 +17,8 @@ public sealed record PartWatchOptions
 
     /// <summary>The spread that is always allowed in picofarads: the last digit of a small part.</summary>
     public double SpreadPicofarads { get; init; } = 2;
+
+    /// <summary>How near to its reading of before a part is taken for the same after a gap, as a share.</summary>
+    /// <value>Default 0.002: twice what readings may spread. Another part as near as that waits until it is lifted, which loses nothing.</value>
+    public double SameAfterGap { get; init; } = 0.002;
 }

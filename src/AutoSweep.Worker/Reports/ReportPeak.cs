@@ -10,8 +10,12 @@ public sealed record ReportPeak
     /// <summary>The capacitance that the output wants at nominal mains frequency, in picofarads; none where no peak was found.</summary>
     public required long? WantedPicofarads { get; init; }
 
-    /// <summary>The standard uncertainty of that in picofarads, as the readings tell; the fixture's own is not in it.</summary>
+    /// <summary>The standard uncertainty of that in picofarads, as the readings tell, and what is not known of the mains; the fixture's own is not in
+    /// it.</summary>
     public required double? StandardUncertaintyPicofarads { get; init; }
+
+    /// <summary>Whether no tone was counted, so that the mains were taken as nominal.</summary>
+    public required bool MainsTakenAsNominal { get; init; }
 
     /// <summary>The peak at the tone at which it was measured, in picofarads.</summary>
     public required long? PeakPicofarads { get; init; }
@@ -43,12 +47,12 @@ public sealed record ReportPeak
     /// <summary>The result of a sweep.</summary>
     public static ReportPeak Of(JobState state, OutputSwept swept, JournalPlaces places)
     {
-        var wanted = SweptResult.From(state, swept).PeakAtNominalMainsPicofarads;
+        var wanted = SweptResult.PeakOf(state, swept);
         return new()
         {
-            WantedPicofarads = wanted,
-            // The uncertainty moves with the peak.
-            StandardUncertaintyPicofarads = wanted is { } there && swept.PeakPicofarads is { } peak ? swept.PeakSdPicofarads * there / peak : null,
+            WantedPicofarads = wanted?.Capacitance.Picofarads,
+            StandardUncertaintyPicofarads = wanted?.SdPicofarads,
+            MainsTakenAsNominal = wanted is { IsMainsAssumed: true },
             PeakPicofarads = swept.PeakPicofarads,
             PeakStandardUncertaintyPicofarads = swept.PeakSdPicofarads,
             HalfWidthPicofarads = swept.HalfWidthPicofarads,

@@ -1,6 +1,5 @@
 using AutoSweep.Core.Journal;
 using AutoSweep.Core.Matching;
-using AutoSweep.Core.Quantities;
 using AutoSweep.Worker.Reports;
 
 namespace AutoSweep.Worker.Stock;
@@ -17,18 +16,15 @@ public static class MatchTargets
     /// <summary>What an output wants; none where its sweep found no peak.</summary>
     public static MatchTarget? Of(JobState state, OutputSwept swept, double requiredVolts)
     {
-        if (swept is not { PeakPicofarads: > 0 and var peak, HalfWidthPicofarads: > 0 and var halfWidth })
+        if (swept is not { HalfWidthPicofarads: > 0 and var halfWidth } || SweptResult.PeakOf(state, swept) is not { } peak)
             return null;
-        if (SweptResult.From(state, swept).PeakAtNominalMainsPicofarads is not { } wanted)
-            return null;
-        // The whole response moves with the mains, its width too.
-        var scale = (double)wanted / peak;
         return new()
         {
             Output = swept.Output,
-            Wanted = new Capacitance(wanted),
-            HalfWidthPicofarads = halfWidth * scale,
-            SdPicofarads = swept.PeakSdPicofarads is { } sd && double.IsFinite(sd) ? sd * scale : 0,
+            Wanted = peak.Capacitance,
+            // The whole response moves with the mains, its width too.
+            HalfWidthPicofarads = halfWidth * peak.Scale,
+            SdPicofarads = peak.SdPicofarads ?? peak.MainsSdPicofarads,
             RequiredVolts = requiredVolts,
             Law = swept.Law,
         };

@@ -13,21 +13,25 @@ internal sealed record Run(int ExitCode, string Output, string Errors)
 
     public static Task<Run> WorkerAsync(params IEnumerable<string> arguments) => EndAsync(Programs.Start(Programs.Worker, arguments));
 
-    public static async Task<Run> EndAsync(Process process)
+    /// <summary>Waits for a program's end; one that hangs is killed, and the test fails.</summary>
+    /// <param name="process">The program.</param>
+    /// <param name="longest">The longest that it may take, where that is another than for every run.</param>
+    /// <param name="readErrors">Its standard error, where somebody reads that already.</param>
+    public static async Task<Run> EndAsync(Process process, TimeSpan? longest = null, Task<string>? readErrors = null)
     {
         using (process)
         {
             process.StandardInput.Close();
             var output = process.StandardOutput.ReadToEndAsync();
-            var errors = process.StandardError.ReadToEndAsync();
-            await EndAsync(process, output, errors);
+            var errors = readErrors ?? process.StandardError.ReadToEndAsync();
+            await EndAsync(process, longest ?? Longest, output, errors);
             return new(process.ExitCode, await output, (await errors).ReplaceLineEndings(" "));
         }
     }
 
-    private static async Task EndAsync(Process process, Task<string> output, Task<string> errors)
+    private static async Task EndAsync(Process process, TimeSpan longest, Task<string> output, Task<string> errors)
     {
-        using var limit = new CancellationTokenSource(Longest, TimeProvider.System);
+        using var limit = new CancellationTokenSource(longest, TimeProvider.System);
         try
         {
             await process.WaitForExitAsync(limit.Token);
@@ -36,7 +40,7 @@ internal sealed record Run(int ExitCode, string Output, string Errors)
         {
             process.Kill(entireProcessTree: true);
             throw new TimeoutException(
-                $"{string.Join(' ', process.StartInfo.ArgumentList)} had not ended after {Longest.TotalMinutes:0} minutes.\n{await output}\n{await errors}");
+                $"{string.Join(' ', process.StartInfo.ArgumentList)} had not ended after {longest.TotalMinutes:0} minutes.\n{await output}\n{await errors}");
         }
     }
 }

@@ -7,6 +7,9 @@ namespace AutoSweep.Bench.Tests.Support;
 /// <summary>A simulated bench that is being served, known only by the line that it prints.</summary>
 internal sealed class ServedBench : IAsyncDisposable
 {
+    // It ends well within a second here.
+    private static readonly TimeSpan LongestGoodbye = TimeSpan.FromSeconds(60);
+
     private readonly Process _process;
 
     private ServedBench(Process process, JsonElement ready, double rate) => (_process, Ready, Rate) = (process, ready, rate);
@@ -60,9 +63,20 @@ internal sealed class ServedBench : IAsyncDisposable
 
     public async ValueTask DisposeAsync()
     {
-        _process.StandardInput.Close();
-        await _process.WaitForExitAsync();
-        _process.Dispose();
+        using (_process)
+        {
+            _process.StandardInput.Close();
+            using var limit = new CancellationTokenSource(LongestGoodbye, TimeProvider.System);
+            try
+            {
+                await _process.WaitForExitAsync(limit.Token);
+            }
+            catch (OperationCanceledException)
+            {
+                _process.Kill(entireProcessTree: true);
+                throw new TimeoutException($"The simulator had not ended {LongestGoodbye.TotalSeconds:0} s after its standard input was closed.");
+            }
+        }
     }
 
     private string Text(string field) => Ready.GetProperty(field).GetString()!;

@@ -9,6 +9,12 @@ namespace AutoSweep.Core.Tests.Diagnosis;
 
 public sealed class DiagnoseTests
 {
+    private void ByHand()
+    {
+        _generator.SurveyAll(seen => seen with { ToneHertz = null, IsNamedByPerson = true, WheelSwing = null, WheelSwingUncertainty = null });
+        _generator.SweepAll(swept => swept with { ToneHertz = 0 });
+    }
+
     private readonly SoundGenerator _generator = new();
 
     [Fact]
@@ -31,6 +37,26 @@ public sealed class DiagnoseTests
         _generator.Survey(20, seen => seen with { ToneHertz = null, Millivolts = 0.4, Flags = [SurveyFinding.HumOnly] });
 
         Found(GeneratorFault.HumWithoutTone, 20);
+    }
+
+    // A meter read by eye counts nothing: that no tone was counted says nothing of the generator.
+    [Fact]
+    public void A_sound_generator_that_was_surveyed_and_swept_by_hand_has_no_findings()
+    {
+        ByHand();
+
+        Assert.Empty(Diagnose.Of(_generator.Fold()));
+    }
+
+    [Fact]
+    public void By_hand_a_silent_output_is_dead_and_a_drifted_capacitor_is_found_as_ever()
+    {
+        ByHand();
+        _generator.Survey(20, seen => seen with { Millivolts = 0.006, Flags = [SurveyFinding.Dead] });
+        _generator.Survey(77, seen => seen with { Millivolts = seen.Millivolts / 3 });
+
+        Assert.Equal([(GeneratorFault.DeadPickup, 20), (GeneratorFault.CapacitorDrifted, 77)],
+            Diagnose.Of(_generator.Fold()).Select(one => (one.Fault, one.Output!.Value)).OrderBy(one => one.Item2));
     }
 
     [Fact]

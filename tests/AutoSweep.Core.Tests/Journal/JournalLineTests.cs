@@ -14,7 +14,7 @@ public sealed class JournalLineTests
         new StageStarted(JobStage.Sweep, [49, 50]),
         new OutputRecognised(JobStage.Sweep, 49, 523.0769, RecognisedBy.Tone),
         Some.Read(49, 254_393),
-        new OutputSurveyed { Output = 3, Millivolts = 0.01, NoiseMillivolts = 0.002, Flags = [SurveyFinding.Dead] },
+        new OutputSurveyed { Output = 3, IsNamedByPerson = true, Millivolts = 0.01, NoiseMillivolts = 0.002, Flags = [SurveyFinding.Dead] },
         new OutputSurveyed { Output = 4, ToneHertz = 38.9, Millivolts = 5.9, NoiseMillivolts = 0.01, WheelSwing = 0.012, WheelSwingUncertainty = 0.0004,
             HumHertz = 60, Flags = [] },
         Some.Swept(49),

@@ -19,6 +19,7 @@ public sealed class CheckStageTests : IDisposable
             Parts = ["A", "B"],
             MeasuredPicofarads = 104_567,
             StandardUncertaintyPicofarads = 30,
+            Dissipation = 0,
             WantedPicofarads = 104_567,
             LossDecibels = 0.001,
             LedgerSequence = 2,

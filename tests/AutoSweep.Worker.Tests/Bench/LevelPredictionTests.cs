@@ -25,6 +25,22 @@ public sealed class LevelPredictionTests
         Assert.Equal(5.372 / (1 + (13.6387 * 0.005)), prediction.Millivolts, 6);
     }
 
+    // Between 0 and 0.008 nothing is known: the middle, 0.004, damps Q 13.6387 by 1.0546, and 0.004/√3 of it is the standard uncertainty (GUM, 4.3.7).
+    [Theory]
+    [InlineData(0.0003, true)]
+    [InlineData(0.004, true)]
+    [InlineData(0.0075, true)]
+    [InlineData(0.02, false)]
+    public void Parts_whose_losses_nobody_measured_are_predicted_for_the_middle_of_what_films_have_and_no_film_is_flagged(double real, bool isExplained)
+    {
+        var prediction = LevelPrediction.Of(Job(offPicofarads: 0, dissipation: null), 9)!;
+
+        Assert.Equal(5.372 / 1.0545548, prediction.Millivolts, 5);
+        Assert.Equal(Math.Sqrt((0.01 * 0.01) + Math.Pow(13.6387 * 0.004 / Math.Sqrt(3) / 1.0545548, 2)), prediction.RelativeSd, 6);
+        var read = 5.372 / (1 + (13.6387 * real));
+        Assert.Equal(isExplained, prediction.Compare(9, 740, new(new(read / 1000), new(0), 0.002, 3, true)).IsExplained);
+    }
+
     [Theory]
     [InlineData(5.372, true)]
     [InlineData(5.42, true)]
@@ -58,7 +74,7 @@ public sealed class LevelPredictionTests
         Assert.Null(LevelPrediction.Of(Job(offPicofarads: 0), 10));
     }
 
-    private static JobState Job(long offPicofarads, double humMillivolts = 0, double? dissipation = null)
+    private static JobState Job(long offPicofarads, double humMillivolts = 0, double? dissipation = 0)
     {
         var nominal = Some.Profile.ToneOf(Some.Profile.Outputs[8]).Hertz;
         JournalEvent[] events =

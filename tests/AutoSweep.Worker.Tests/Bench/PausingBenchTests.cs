@@ -134,6 +134,19 @@ public sealed class PausingBenchTests : IDisposable
     }
 
     [Fact]
+    public async Task Where_the_plan_waits_for_its_bench_a_meter_that_is_not_there_at_the_beginning_is_waited_for_and_that_is_said()
+    {
+        Opens(Gone, Gone, Is(Identity));
+        var tries = 0;
+
+        await RunAsync((_, _) => Task.FromResult(tries++), waitsForBench: true);
+
+        Assert.Equal(1, tries);
+        Assert.Equal(2, _said.Count(words => words.StartsWith("NeedsYou: Waiting for the bench: VI_ERROR_RSRC_NFOUND.", StringComparison.Ordinal)));
+        Assert.Equal([typeof(BenchConnected)], _scene.Written.Select(what => what.GetType()));
+    }
+
+    [Fact]
     public async Task A_fault_that_waiting_does_not_mend_stops_the_work_and_closes_the_link()
     {
         Opens(Is(Identity));
@@ -152,7 +165,7 @@ public sealed class PausingBenchTests : IDisposable
         using var stop = new CancellationTokenSource();
         Opens(Is(Identity), Gone, Gone, () => { stop.Cancel(); return Gone(); }, Gone);
 
-        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => RunAsync(LoseAsync, stop.Token));
+        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => RunAsync(LoseAsync, cancellationToken: stop.Token));
 
         Assert.Single(_scene.Written.OfType<InstrumentLost>());
     }
@@ -181,9 +194,9 @@ public sealed class PausingBenchTests : IDisposable
         await bench.Meter.ReadLevelAsync(cancellationToken);
     }
 
-    private async Task RunAsync(Func<ConnectedBench, CancellationToken, Task> work, CancellationToken cancellationToken = default)
+    private async Task RunAsync(Func<ConnectedBench, CancellationToken, Task> work, bool waitsForBench = false, CancellationToken cancellationToken = default)
     {
-        var plan = new JobPlan { Wiring = new() { Meter = Meter }, Stages = [JobStage.Survey], HandsFree = true };
+        var plan = new JobPlan { Wiring = new() { Meter = Meter }, Stages = [JobStage.Survey], HandsFree = true, WaitsForBench = waitsForBench };
         var running = new PausingBench(plan, _scene.Job, _scene.Board, Options(), new FakeDialogue()).RunAsync(work, cancellationToken);
         // Time is told in quarters of a second, each when the work has come to a wait; a long wait, for an answer, is given 8 real milliseconds to end.
         for (var quarter = 0; quarter < 2000 && !running.IsCompleted; quarter++)

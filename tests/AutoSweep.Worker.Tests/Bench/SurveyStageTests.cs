@@ -89,6 +89,21 @@ public sealed class SurveyStageTests : IDisposable
         Assert.Equal([SurveyFinding.WrongTone], _scene.Job.State.Surveyed[4].Flags);
     }
 
+    // Nobody listened for a tone: the survey must not say that there was none.
+    [Theory]
+    [InlineData(4.2)]
+    [InlineData(0.005, SurveyFinding.Dead)]
+    public async Task An_output_named_by_a_person_is_flagged_only_when_it_is_silent(double millivolts, params SurveyFinding[] flags)
+    {
+        _scene.Meter.Shown = () => millivolts / 1000;
+
+        await _stage.WorkAsync(new(new(4, null, RecognisedBy.Person), []), default);
+
+        var surveyed = _scene.Job.State.Surveyed[4];
+        Assert.Equal(flags, surveyed.Flags);
+        Assert.True(surveyed.IsNamedByPerson);
+    }
+
     [Fact]
     public async Task An_output_named_by_the_order_alone_has_a_tone_that_was_not_counted()
     {

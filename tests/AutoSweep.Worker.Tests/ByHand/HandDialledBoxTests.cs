@@ -89,4 +89,19 @@ public class HandDialledBoxTests
 
         Assert.Null(await box.DialAsync(new(104_350), canTakeBack: true, default));
     }
+
+    // Somebody who turns the dials and then remembers a misreading must not have the next level booked under the setting before.
+    [Fact]
+    public async Task After_a_level_was_taken_back_at_the_dials_it_asks_for_the_setting_again_even_if_it_stood_so()
+    {
+        var person = new FakeDialogue("", "u", "");
+        var box = new HandDialledBox(Description, person);
+        await box.SetAsync(new(80_050), default);
+        Assert.Null(await box.DialAsync(new(116_050), canTakeBack: true, default));
+
+        Assert.Equal(new Capacitance(80_050), await box.SetAsync(new(80_050), default));
+
+        Assert.Equal(3, person.Asked.Count);
+        Assert.Contains("= 80.00 nF", person.Asked[2], StringComparison.Ordinal);
+    }
 }

@@ -90,6 +90,23 @@ public sealed class JobMatchTests : IDisposable
         Assert.Equal(PartStatus.Available, Ledger.Read().Parts["P1"].Status);
     }
 
+    // 0.2 %/√3 of the peak for mains within ±0.1 % (GUM, 4.3.7), and the search's own 61.25 pF.
+    [Fact]
+    public async Task An_output_that_was_swept_without_a_counted_tone_is_matched_and_the_mains_count_in_its_uncertainty()
+    {
+        using var record = Some.Job(_job);
+        record.Append(Some.Swept(9) with { ToneHertz = 0 });
+        await TakeInAsync(("P1", 104_567), ("P2", 1_000));
+
+        var matched = Assert.Single((await Match(record).MatchAsync(new(), new(), default)).Match.Outputs);
+
+        Assert.Equal(104_567, matched.Target.Wanted.Picofarads);
+        var mains = 0.002 / Math.Sqrt(3) * 104_567;
+        Assert.Equal(Math.Sqrt((61.25 * 61.25) + (mains * mains)), matched.Target.SdPicofarads, 1e-6);
+        Assert.Equal(10 * Math.Log10(1 + (((61.25 * 61.25) + (mains * mains)) / (7_666.95 * 7_666.95))), matched.LossDecibels!.Value, 1e-9);
+        Assert.Equal("P1", Assert.Single(matched.Combination!.Parts).Id);
+    }
+
     [Fact]
     public async Task A_job_without_a_swept_output_is_told_to_sweep_first()
     {

@@ -11,8 +11,15 @@ internal sealed class FakeRelayBox : IRelayBox
 
     public List<uint> Closed { get; } = [];
 
+    /// <summary>What closing relays meets, after so many times that it did not.</summary>
+    public Exception? Fails { get; set; }
+
+    public int FailsAfter { get; set; }
+
     public Task CloseExactlyAsync(RelaySet relays, CancellationToken cancellationToken)
     {
+        if (Fails is { } fault && Closed.Count == FailsAfter)
+            throw fault;
         Closed.Add(relays.Mask);
         return Task.CompletedTask;
     }

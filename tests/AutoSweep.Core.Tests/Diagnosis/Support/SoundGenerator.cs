@@ -34,6 +34,12 @@ internal sealed class SoundGenerator
 
     public void Sweep(int output, Func<OutputSwept, OutputSwept> spoil) => _swept[output] = spoil(_swept[output]);
 
+    public void SweepAll(Func<OutputSwept, OutputSwept> spoil)
+    {
+        foreach (var output in _swept.Keys.ToList())
+            Sweep(output, spoil);
+    }
+
     public JobState Fold() => Tests.Support.Some.Fold([new JobOpened("AutoSweep", _profile), .. _surveyed.Values, .. _swept.Values]);
 
     private OutputSwept Peak(GeneratorOutput output, FilterCapacitor capacitor, double level) => new()
