@@ -1,0 +1,46 @@
+namespace AutoSweep.Pages.Tests.BenchPage.Support;
+
+/// <summary>What a person does on the page, from a new job to the record, in the words that stand on it.</summary>
+internal static class JobAtBench
+{
+    /// <summary>The generator of the simulated bench <c>demo</c>.</summary>
+    public const string Quillmark = "Quillmark 93";
+
+    /// <summary>The generator of the simulated bench <c>small</c>.</summary>
+    public const string Smallbench = "Smallbench 14";
+
+    /// <summary>Begins a job and comes to the bench with it.</summary>
+    public static async Task BeginJobAsync(this Screen screen, string name, string generator)
+    {
+        await screen.GoAsync("jobs");
+        await screen.Page.FillAsync("#job-name", name);
+        var label = await screen.Page.Locator("#job-generator option", new() { HasText = generator }).First.TextContentAsync();
+        await screen.Page.SelectOptionAsync("#job-generator", [new Microsoft.Playwright.SelectOptionValue { Label = label }]);
+        await screen.Page.ClickAsync("#begin-job");
+        await screen.SeesAsync(name);
+        await screen.GoAsync("");
+    }
+
+    /// <summary>Does a stage from its button on the bench to its end; loads the page anew in the middle.</summary>
+    /// <param name="screen">The screen.</param>
+    /// <param name="button">What the button says.</param>
+    /// <param name="middle">So many outputs are done when the page is loaded anew.</param>
+    public static async Task StageAsync(this Screen screen, string button, int middle)
+    {
+        await screen.PressAsync(button);
+        await screen.MiddleAsync(middle);
+        await screen.ReloadAsync();
+        await screen.EndAsync();
+    }
+
+    /// <summary>Waits until so many outputs are done, or the stage is over.</summary>
+    public static Task MiddleAsync(this Screen screen, int outputs) => screen.Page.WaitForFunctionAsync(
+        "n => Number(document.querySelector('#progress [data-done]')?.dataset.done ?? -1) >= n || document.querySelector('#ended') !== null", outputs);
+
+    /// <summary>Waits for the end of the work and holds that it is done.</summary>
+    public static async Task EndAsync(this Screen screen)
+    {
+        var ended = await screen.Page.WaitForSelectorAsync("#ended");
+        Assert.True(await ended!.GetAttributeAsync("data-progress") == "Done", await screen.Page.InnerTextAsync("main"));
+    }
+}
