@@ -85,15 +85,9 @@ public static class LevelCommand
         using var job = record;
         var outcome = new JobOutcome();
         outcome.Completed();
-        if (record.State.LastResult(JobStage.Level) is not { } last)
-        {
-            Console.Out.WriteLine("Nothing was done at the magnets: nothing to take back.");
-            return outcome;
-        }
-
-        record.Append(new EntryWithdrawn(last.Sequence));
-        Reports.ResultFiles.Write(record);
-        Console.Out.WriteLine($"Taken back: the last entry of output {last.Output} at its magnet. The rod stands where it stands: its next reading tells.");
+        Console.Out.WriteLine(LevellingUndo.TakeBack(record) is { } output
+            ? $"Taken back: the last entry of output {output} at its magnet. The rod stands where it stands: its next reading tells."
+            : "Nothing was done at the magnets: nothing to take back.");
         return outcome;
     }
 }
