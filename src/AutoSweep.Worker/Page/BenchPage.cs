@@ -33,6 +33,7 @@ public static class BenchPage
         var app = builder.Build();
         PageGuard.Use(app, options);
         app.UseStatusCodePagesWithReExecute("/not-there");
+        Intake.StockFile.Map(app);
         app.MapStaticAssets();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
         return app;
