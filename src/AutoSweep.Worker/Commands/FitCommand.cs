@@ -66,12 +66,8 @@ public static class FitCommand
 
     private static async Task<JobOutcome> UndoAsync(JobRecord record, StockLedger ledger, CancellationToken cancellationToken)
     {
-        if (record.State.LastFitting is not { } last)
-            throw new BenchFaultException(BenchFault.StockRefused, "nothing is fitted in this job", "a fitting to take back", "see autosweep stock log");
-        (await ledger.AppendAsync(new LedgerEntryWithdrawn(last.Fitted.LedgerSequence), cancellationToken)).OrFault();
-        record.Append(new EntryWithdrawn(last.Sequence));
-        ResultFiles.Write(record);
-        Console.Out.WriteLine($"Taken back: output {last.Fitted.Output}. Its parts {string.Join(" + ", last.Fitted.Parts)} are reserved for it again.");
+        var last = await FittingUndo.TakeBackAsync(record, ledger, cancellationToken);
+        Console.Out.WriteLine($"Taken back: output {last.Output}. Its parts {string.Join(" + ", last.Parts)} are reserved for it again.");
         var outcome = new JobOutcome();
         outcome.Completed();
         return outcome;

@@ -37,6 +37,7 @@ public static class BenchPage
         var app = builder.Build();
         PageGuard.Use(app, options);
         app.UseStatusCodePagesWithReExecute("/not-there");
+        Intake.StockFile.Map(app);
         app.MapStaticAssets();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(
             // The guard says it, with the rest of the policy.

@@ -54,10 +54,10 @@ public sealed class WiringKeeperTests : IDisposable
     {
         var shelf = new CalibrationShelf(_folder.Path);
 
-        Assert.Equal("calibration-F---7.json", shelf.TakeIn(Calibration));
-        Assert.Equal("calibration-F---7.json", shelf.TakeIn(Calibration));
-        Assert.Equal("calibration-F---7-2.json", shelf.TakeIn(Calibration.Replace("40", "41", StringComparison.Ordinal)));
-        Assert.Equal([("calibration-F---7-2.json", "F/.7"), ("calibration-F---7.json", "F/.7")], shelf.List());
+        Assert.Equal("calibration-F--7.json", shelf.TakeIn(Calibration));
+        Assert.Equal("calibration-F--7.json", shelf.TakeIn(Calibration));
+        Assert.Equal("calibration-F--7-2.json", shelf.TakeIn(Calibration.Replace("40", "41", StringComparison.Ordinal)));
+        Assert.Equal([("calibration-F--7-2.json", "F/.7"), ("calibration-F--7.json", "F/.7")], shelf.List());
     }
 
     [Theory]

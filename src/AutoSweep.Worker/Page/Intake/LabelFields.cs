@@ -1,0 +1,36 @@
+using AutoSweep.Worker.Page.Shared;
+using AutoSweep.Worker.Parts;
+
+namespace AutoSweep.Worker.Page.Intake;
+
+/// <summary>What is printed on the parts of a bag, and how they are measured, as a person types it.</summary>
+public sealed class LabelFields
+{
+    /// <summary>The printed value.</summary>
+    public string Nominal { get; set; } = "";
+
+    /// <summary>The printed tolerance letter; empty where there is none.</summary>
+    public string Tolerance { get; set; } = "";
+
+    /// <summary>The dielectric.</summary>
+    public string Dielectric { get; set; } = "";
+
+    /// <summary>The rated voltage in volts.</summary>
+    public string Volts { get; set; } = "";
+
+    /// <summary>Whether values are typed.</summary>
+    public bool IsTyped { get; set; }
+
+    /// <summary>The accuracy of typed values in per cent.</summary>
+    public string Accuracy { get; set; } = FormField.Of(PartOptions.HandheldPercent);
+
+    /// <summary>The label.</summary>
+    /// <exception cref="Core.BenchFaultException">A field cannot be understood.</exception>
+    public IntakeLabel Read() => new(
+        FormField.Capacitance(Nominal, "Printed value")?.Picofarads, FormField.Text(Tolerance), FormField.Text(Dielectric),
+        FormField.Number(Volts, "Rated voltage", 1, 100_000));
+
+    /// <summary>How parts are measured.</summary>
+    /// <exception cref="Core.BenchFaultException">The accuracy cannot be understood.</exception>
+    public PartOptions Options() => new(IsTyped, FormField.Number(Accuracy, "Accuracy of typed values", 0, 20) ?? PartOptions.HandheldPercent);
+}
