@@ -18,7 +18,7 @@ public sealed class ServiceTests : IDisposable
     public async Task Readiness_is_told_once_the_bench_is_connected_and_a_stop_ends_with_exit_code_0()
     {
         await using var bench = await ServedBench.StartAsync("small", "none", rate: 1);
-        using var service = new SystemdService(Serve(bench.Flags(Job)));
+        using var service = new SystemdService(Keep(bench.Flags(Job)));
 
         await service.Notified.UntilAsync(told => told == "READY=1");
 
@@ -32,7 +32,7 @@ public sealed class ServiceTests : IDisposable
     public async Task What_happens_goes_to_the_journal_a_line_an_entry_with_its_priority_before_it()
     {
         await using var bench = await ServedBench.StartAsync("small", "none", rate: 1);
-        using var service = new SystemdService(Serve(bench.Flags(Job)));
+        using var service = new SystemdService(Keep(bench.Flags(Job)));
 
         await service.Notified.UntilAsync(told => told == "READY=1");
         await service.StopAsync();
@@ -49,7 +49,7 @@ public sealed class ServiceTests : IDisposable
     {
         var port = FreePort();
         string[] flags = ["--generator", "classic-91-60hz", "--job", Job, "--meter", $"TCPIP::127.0.0.1::{port}::SOCKET"];
-        using var service = new SystemdService(Serve([.. flags, "--wait-for-bench"]));
+        using var service = new SystemdService(Keep([.. flags, "--wait-for-bench"]));
 
         await service.Notified.UntilAsync(told => told == "READY=1");
         Assert.Contains(service.Notified.Told, told => told.StartsWith("STATUS=Waiting for the bench", StringComparison.Ordinal) && told.Contains($"{port}", StringComparison.Ordinal));
@@ -64,7 +64,7 @@ public sealed class ServiceTests : IDisposable
     [Fact]
     public async Task A_stop_while_the_bench_is_waited_for_ends_with_exit_code_0()
     {
-        using var service = new SystemdService(Serve(
+        using var service = new SystemdService(Keep(
             ["--generator", "classic-91-60hz", "--job", Job, "--meter", $"TCPIP::127.0.0.1::{FreePort()}::SOCKET", "--wait-for-bench"]));
 
         await service.Notified.UntilAsync(told => told == "READY=1");
@@ -78,7 +78,7 @@ public sealed class ServiceTests : IDisposable
     {
         await using var bench = await ServedBench.StartAsync("small", "none", rate: 1);
         var other = _folder.Write("other.json", File.ReadAllText(bench.Calibration).Replace("SIM-F-small", "SIM-F-other", StringComparison.Ordinal));
-        using var service = new SystemdService(Serve([.. bench.Flags(Job).Select(flag => flag == bench.Calibration ? other : flag), "--wait-for-bench"]));
+        using var service = new SystemdService(Keep([.. bench.Flags(Job).Select(flag => flag == bench.Calibration ? other : flag), "--wait-for-bench"]));
 
         Assert.Equal(7, await service.EndAsync());
 
@@ -93,7 +93,7 @@ public sealed class ServiceTests : IDisposable
     [InlineData(null)]
     public async Task A_slip_in_the_wiring_is_not_waited_for(string? meter)
     {
-        using var service = new SystemdService(Serve(
+        using var service = new SystemdService(Keep(
             ["--generator", "classic-91-60hz", "--job", Job, .. meter is null ? [] : new[] { "--meter", meter }, "--wait-for-bench"]));
 
         Assert.Equal(4, await service.EndAsync());
@@ -107,7 +107,7 @@ public sealed class ServiceTests : IDisposable
         await using var bench = await ServedBench.StartAsync("small", "none", rate: 1);
         for (var start = 1; start <= 2; start++)
         {
-            using var service = new SystemdService(Serve(bench.Flags(Job)));
+            using var service = new SystemdService(Keep(bench.Flags(Job)));
             await service.Notified.UntilAsync(told => told == "READY=1");
             Assert.Equal(0, await service.StopAsync());
         }
@@ -121,12 +121,40 @@ public sealed class ServiceTests : IDisposable
     public async Task A_service_measures_nothing_and_moves_no_relay()
     {
         await using var bench = await ServedBench.StartAsync("small", "none", rate: 1, "--fixture", "tcp");
-        using var service = new SystemdService(Serve(bench.Flags(Job)));
+        using var service = new SystemdService(Keep(bench.Flags(Job)));
         await service.Notified.UntilAsync(told => told == "READY=1");
         await service.StopAsync();
 
         Assert.All(JournalFile.Read(Path.Combine(Job, "journal.jsonl")).Entries, entry => Assert.True(entry.Event is JobOpened or BenchConnected));
         Assert.Equal(0, await CyclesAsync(bench));
+    }
+
+    [Fact]
+    public async Task The_bench_page_tells_that_it_is_ready_when_it_answers_and_ends_with_exit_code_0()
+    {
+        using var service = new SystemdService(["serve", "--data", _folder.Path, "--port", "0"]);
+        await service.Notified.UntilAsync(told => told.StartsWith("STATUS=The bench page: ", StringComparison.Ordinal));
+        using var client = new HttpClient(new SocketsHttpHandler { UseProxy = false });
+        var address = service.Notified.Told.Single(told => told.StartsWith("STATUS=", StringComparison.Ordinal))["STATUS=The bench page: ".Length..];
+
+        var answer = await client.GetAsync(new Uri(address));
+
+        Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+        Assert.Contains("READY=1", service.Notified.Told);
+        Assert.Equal(0, await service.StopAsync());
+        Assert.Contains("STOPPING=1", service.Notified.Told);
+    }
+
+    [Fact]
+    public async Task A_service_for_other_computers_keeps_its_token_out_of_the_log()
+    {
+        using var service = new SystemdService(["serve", "--data", _folder.Path, "--port", "0", "--address", "0.0.0.0"]);
+        await service.Notified.UntilAsync(told => told.StartsWith("STATUS=The bench page: ", StringComparison.Ordinal));
+        await service.StopAsync();
+
+        var token = (await File.ReadAllTextAsync(_folder.File("page-token"))).Trim();
+        Assert.DoesNotContain(service.Journal, line => line.Contains(token, StringComparison.Ordinal));
+        Assert.Contains(service.Journal, line => line.Contains("page-token", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -149,7 +177,7 @@ public sealed class ServiceTests : IDisposable
 
     private string Job => _folder.File("job");
 
-    private static IEnumerable<string> Serve(IEnumerable<string> flags) => ["serve", .. flags.Where(flag => flag != "--hands-free")];
+    private static IEnumerable<string> Keep(IEnumerable<string> flags) => ["keep", .. flags.Where(flag => flag != "--hands-free")];
 
     // How often the relays have operated, all together; the box counts that itself.
     private static async Task<int> CyclesAsync(ServedBench bench)

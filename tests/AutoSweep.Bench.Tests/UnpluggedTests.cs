@@ -72,7 +72,7 @@ public sealed class UnpluggedTests(ITestOutputHelper output) : IDisposable
     public async Task A_kept_bench_waits_for_what_was_unplugged_too()
     {
         await using var bench = await ServedBench.StartAsync("small", "none", rate: 40, "--unplugging");
-        using var worker = Programs.Start(Programs.Worker, ["serve", .. bench.Flags(_folder.Path).Where(flag => flag != "--hands-free")]);
+        using var worker = Programs.Start(Programs.Worker, ["keep", .. bench.Flags(_folder.Path).Where(flag => flag != "--hands-free")]);
         var errors = worker.StandardError.ReadToEndAsync();
         await UntilLineAsync(worker.StandardOutput, "The bench is connected", errors);
 

@@ -32,7 +32,8 @@ public static class PageGuard
     /// <summary>What the guard needs.</summary>
     public static void AddTo(IServiceCollection services, BenchPageOptions options)
     {
-        services.AddSingleton<Controls>().AddScoped<ScreenRights>().AddScoped<CircuitHandler, ScreenCircuit>();
+        services.AddSingleton<Controls>().AddScoped<ScreenRights>().AddScoped<CircuitHandler, ScreenCircuit>()
+            .AddCascadingValue(provider => provider.GetRequiredService<ScreenRights>());
         services.Configure<HubOptions>(PageLimits.Set).Configure<CircuitOptions>(PageLimits.Set);
         services.AddRateLimiter(limiter => limiter.AddPolicy(Tries, TriesOf).OnRejected = RefuseAsync);
         // Beside the rest of the page's data, so that a form that was open before a restart still counts, and a service needs no home folder.
