@@ -56,7 +56,7 @@ public sealed class JobFileTests
             Assert.Equal(TypeOf(name), answer.Content.Headers.ContentType!.MediaType);
             Assert.Equal(!name.EndsWith(".html", StringComparison.Ordinal), answer.Content.Headers.ContentDisposition?.DispositionType == "attachment");
             Assert.Equal(name.EndsWith(".html", StringComparison.Ordinal), policy.Contains("default-src 'none'", StringComparison.Ordinal));
-            Assert.Contains(name == "journal.jsonl" ? "classic-91-60hz" : "text", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+            Assert.Contains(name == "journal.jsonl" ? "\"sequence\":1" : "text", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
         }
     }
 

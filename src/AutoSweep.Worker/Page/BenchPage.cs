@@ -35,8 +35,9 @@ public static class BenchPage
         PageGuard.AddTo(builder.Services, options);
         builder.Services.AddRazorComponents().AddInteractiveServerComponents();
         var app = builder.Build();
-        PageGuard.Use(app, options);
+        // First, because the page that says so goes through the guard again, antiforgery included.
         app.UseStatusCodePagesWithReExecute("/not-there");
+        PageGuard.Use(app, options);
         Intake.StockFile.Map(app);
         app.MapStaticAssets();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(

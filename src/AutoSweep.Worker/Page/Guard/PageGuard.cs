@@ -37,7 +37,7 @@ public static class PageGuard
         services.Configure<HubOptions>(PageLimits.Set).Configure<CircuitOptions>(PageLimits.Set);
         services.AddRateLimiter(limiter => limiter.AddPolicy(Tries, TriesOf).OnRejected = RefuseAsync);
         // Beside the rest of the page's data, so that a form that was open before a restart still counts, and a service needs no home folder.
-        services.AddDataProtection().SetApplicationName("AutoSweep").PersistKeysToFileSystem(Directory.CreateDirectory(Path.Combine(options.Desk.Data, "page-keys")));
+        services.AddDataProtection().SetApplicationName("AutoSweep").PersistKeysToFileSystem(KeyFolder(options.Desk.Data));
         if (options.NeedsToken)
             services.AddSingleton(PageToken.Open(options.Desk.Data));
     }
@@ -45,7 +45,7 @@ public static class PageGuard
     /// <summary>Puts the guard before the pages.</summary>
     public static void Use(WebApplication app, BenchPageOptions options)
     {
-        app.UseMiddleware<PageHeaders>().UseMiddleware<OriginGate>();
+        app.UseMiddleware<PageHeaders>().UseExceptionHandler(Unforeseen).UseMiddleware<OriginGate>();
         if (options.NeedsToken)
             app.UseMiddleware<TokenGate>();
         app.UseRateLimiter().UseAntiforgery();
@@ -58,6 +58,22 @@ public static class PageGuard
 
         // Buttons come to life and go dead with the controls.
         app.Services.GetRequiredService<Controls>().Changed += app.Services.GetRequiredService<Desk>().Tell;
+    }
+
+    // A request that breaks a limit has its own status; whatever else happens is in the log, and its text goes to no screen.
+    private static ExceptionHandlerOptions Unforeseen => new()
+    {
+        StatusCodeSelector = fault => fault is Microsoft.AspNetCore.Http.BadHttpRequestException bad ? bad.StatusCode : StatusCodes.Status500InternalServerError,
+        ExceptionHandler = context => new Refusal(context.Response.StatusCode, "a request that could not be answered", "a page of the bench",
+            "Load the page again. What is recorded is kept, and the work at the bench goes on; the log in the data folder says more.").WriteAsync(context),
+    };
+
+    private static DirectoryInfo KeyFolder(string data)
+    {
+        var folder = Directory.CreateDirectory(Path.Combine(data, "page-keys"));
+        if (!OperatingSystem.IsWindows())
+            folder.UnixFileMode = UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute;
+        return folder;
     }
 
     private static RateLimitPartition<IPAddress> TriesOf(HttpContext context) =>
