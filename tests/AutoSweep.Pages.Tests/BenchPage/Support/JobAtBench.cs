@@ -34,13 +34,13 @@ internal static class JobAtBench
     }
 
     /// <summary>Waits until so many outputs are done, or the stage is over.</summary>
-    public static Task MiddleAsync(this Screen screen, int outputs) => screen.Page.WaitForFunctionAsync(
-        "n => Number(document.querySelector('#progress [data-done]')?.dataset.done ?? -1) >= n || document.querySelector('#ended') !== null", outputs);
+    public static Task MiddleAsync(this Screen screen, int outputs) => screen.OrTellAsync(() => screen.Page.WaitForFunctionAsync(
+        "n => Number(document.querySelector('#progress [data-done]')?.dataset.done ?? -1) >= n || document.querySelector('#ended') !== null", outputs));
 
     /// <summary>Waits for the end of the work and holds that it is done.</summary>
     public static async Task EndAsync(this Screen screen)
     {
-        var ended = await screen.Page.WaitForSelectorAsync("#ended");
-        Assert.True(await ended!.GetAttributeAsync("data-progress") == "Done", await screen.Page.InnerTextAsync("main"));
+        await screen.OrTellAsync(() => screen.Page.WaitForSelectorAsync("#ended"));
+        Assert.True(await screen.Page.GetAttributeAsync("#ended", "data-progress") == "Done", await screen.Page.InnerTextAsync("main"));
     }
 }

@@ -6,8 +6,8 @@ namespace AutoSweep.Pages.Tests.BenchPage.Support;
 /// <summary>A browser for the bench page's tests.</summary>
 public sealed class PageBrowser : IAsyncLifetime
 {
-    /// <summary>The longest that anything on the page may be waited for, in milliseconds: a stage of a small simulated bench takes a third of it.</summary>
-    public const float Longest = 90_000;
+    /// <summary>The longest that anything on the page may be waited for, in milliseconds: the longest stage of the demo takes a third of it.</summary>
+    public const float Longest = 60_000;
 
     private IPlaywright? _playwright;
 

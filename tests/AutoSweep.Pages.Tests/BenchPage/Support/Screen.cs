@@ -42,15 +42,29 @@ internal sealed class Screen
     }
 
     /// <summary>Waits until the page answers clicks: only then does it know whether it holds the controls.</summary>
-    public Task AliveAsync() => Page.WaitForSelectorAsync("#controls[data-controls]");
+    public Task AliveAsync() => OrTellAsync(() => Page.WaitForSelectorAsync("#controls[data-controls]"));
 
     /// <summary>Presses the button that has this text.</summary>
-    public Task PressAsync(string text) => Page.GetByRole(AriaRole.Button, new() { Name = text }).First.ClickAsync();
+    public Task PressAsync(string text) => OrTellAsync(() => Page.GetByRole(AriaRole.Button, new() { Name = text }).First.ClickAsync());
 
     /// <summary>Waits until the big state is one of these.</summary>
-    public Task<IElementHandle?> StateAsync(params string[] activities) =>
-        Page.WaitForSelectorAsync(string.Join(',', activities.Select(activity => $"#state[data-activity={activity}]")));
+    public Task StateAsync(params string[] activities) =>
+        OrTellAsync(() => Page.WaitForSelectorAsync(string.Join(',', activities.Select(activity => $"#state[data-activity={activity}]"))));
 
     /// <summary>Waits until text stands on the page.</summary>
-    public Task SeesAsync(string text) => Page.GetByText(text).First.WaitForAsync();
+    public Task SeesAsync(string text) => OrTellAsync(() => Page.GetByText(text).First.WaitForAsync());
+
+    /// <summary>Does something; when it fails, what stood on the page is told.</summary>
+    public async Task OrTellAsync(Func<Task> act)
+    {
+        try
+        {
+            await act();
+        }
+        catch (Exception fault) when (fault is TimeoutException or PlaywrightException)
+        {
+            throw new InvalidOperationException(
+                $"{fault.Message}\n--- {Page.Url} showed:\n{await Page.InnerTextAsync("body")}\n--- and the browser complained:\n{string.Join('\n', Complaints)}", fault);
+        }
+    }
 }
