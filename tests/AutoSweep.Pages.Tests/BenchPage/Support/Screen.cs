@@ -44,6 +44,9 @@ internal sealed class Screen
     /// <summary>Waits until the page answers clicks: only then does it know whether it holds the controls.</summary>
     public Task AliveAsync() => OrTellAsync(() => Page.WaitForSelectorAsync("#controls[data-controls]"));
 
+    /// <summary>Waits until nothing on the page says that it is still being read.</summary>
+    public Task QuietAsync() => OrTellAsync(() => Page.WaitForFunctionAsync("() => !document.querySelector('main').innerText.includes('…')"));
+
     /// <summary>Presses the button that has this text.</summary>
     public Task PressAsync(string text) => OrTellAsync(() => Page.GetByRole(AriaRole.Button, new() { Name = text }).First.ClickAsync());
 
