@@ -157,6 +157,19 @@ public sealed class ControlsTests : IDisposable
     }
 
     [Fact]
+    public void A_screen_that_acts_before_it_has_said_who_it_is_keeps_what_it_took()
+    {
+        using var controls = new Controls(_time);
+        var rights = new ScreenRights(controls);
+        rights.Require();
+
+        rights.Identify("0123456789abcdef0123456789abcdef");
+
+        rights.Require();
+        Assert.Equal("0123456789abcdef0123456789abcdef", controls.Holder);
+    }
+
+    [Fact]
     public void A_screen_whose_connection_ends_twice_leaves_once()
     {
         var (old, reloaded) = (new ScreenRights(_controls), new ScreenRights(_controls));

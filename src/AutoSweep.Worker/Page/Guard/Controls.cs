@@ -43,14 +43,17 @@ public sealed class Controls(TimeProvider? clock = null) : IDisposable
     }
 
     /// <summary>A screen is there, for the first time or again; the first of all takes the controls.</summary>
-    public void Arrive(string screen)
+    /// <param name="screen">The screen.</param>
+    /// <param name="before">What it was called before it said who it is; what that name held is this screen's.</param>
+    public void Arrive(string screen, string? before = null)
     {
         lock (_gate)
         {
             _here[screen] = _here.GetValueOrDefault(screen) + 1;
+            if (Holder is null || Holder == before)
+                Holder = screen;
             if (Holder == screen)
                 End(ref _waiting);
-            Holder ??= screen;
         }
 
         Changed?.Invoke();

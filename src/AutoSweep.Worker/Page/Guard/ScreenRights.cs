@@ -24,11 +24,12 @@ public sealed class ScreenRights(Controls controls)
     /// <param name="identity">What the browser's tab calls itself; anything but 32 hexadecimal digits is not taken.</param>
     public void Identify(string? identity)
     {
-        var isKnown = identity?.Length == IdentityLength && identity.All(char.IsAsciiHexDigit);
+        var before = Screen;
         Away();
-        if (isKnown)
-            Screen = identity!;
-        Here();
+        if (identity?.Length == IdentityLength && identity.All(char.IsAsciiHexDigit))
+            Screen = identity;
+        controls.Arrive(Screen, before);
+        _isHere = true;
     }
 
     /// <summary>The screen's connection is up.</summary>
