@@ -14,7 +14,8 @@ internal static class CurveEditCommand
         var level = new Option<double?>("--level-mv") { Description = "Its target level in millivolts rms.", HelpName = "MV" };
         var tolerance = new Option<double?>("--tolerance-db") { Description = "How far it may be off to either side.", HelpName = "DB" };
         var none = new Option<bool>("--no-target") { Description = "It has no target any more." };
-        level.Validators.Add(result => Check(result.GetValueOrDefault<double?>(), TargetEdit.LeastMillivolts, TargetEdit.MostMillivolts, level, result.AddError));
+        level.Validators.Add(result => Check(
+            result.GetValueOrDefault<double?>(), TargetEdit.LeastMillivolts, TargetEdit.MostMillivolts, level, result.AddError));
         tolerance.Validators.Add(result => Check(
             result.GetValueOrDefault<double?>(), TargetPoint.LeastToleranceDecibels, TargetPoint.MostToleranceDecibels, tolerance, result.AddError));
         return CurveCommand.Build("edit", "Changes the target of one output; --level-mv, --tolerance-db or both, or --no-target.", (parsed, folder, _) =>

@@ -18,9 +18,11 @@ public sealed class LevelsViewTests : IDisposable
         var view = LevelsView.Of(State(_ => 0, output => output switch { 10 => 3, 20 => -3, _ => 0 }));
 
         Assert.Equal([CurveStand.AsFound, CurveStand.AsLeft], view.Stands.Select(stand => stand.Stand));
-        Assert.Equal([(10, CurveVerdict.TooLoud), (20, CurveVerdict.TooSoft)], view.Rows.Where(row => row.IsOff).Select(row => (row.Output, row.Verdict!.Value)));
+        Assert.Equal([(10, CurveVerdict.TooLoud), (20, CurveVerdict.TooSoft)],
+            view.Rows.Where(row => row.IsOff).Select(row => (row.Output, row.Verdict!.Value)));
         Assert.StartsWith("too loud", view.Rows[9].Remark, StringComparison.Ordinal);
-        Assert.Equal((91, 1, 1), (view.Stands[1].Count(CurveVerdict.Within), view.Stands[1].Count(CurveVerdict.TooLoud), view.Stands[1].Count(CurveVerdict.TooSoft)));
+        Assert.Equal((91, 1, 1),
+            (view.Stands[1].Count(CurveVerdict.Within), view.Stands[1].Count(CurveVerdict.TooLoud), view.Stands[1].Count(CurveVerdict.TooSoft)));
         Assert.Equal(93, view.Stands[0].Count(CurveVerdict.Within));
         Assert.False(view.IsChosen);
     }

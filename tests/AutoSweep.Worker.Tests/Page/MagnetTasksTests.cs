@@ -9,7 +9,8 @@ namespace AutoSweep.Worker.Tests.Page;
 public sealed class MagnetTasksTests : IDisposable
 {
     private static readonly MagnetWorkOrder Order = new(
-        [new(3, 2, 5, 1, 2), new(1, -2, 5, 1, 3)], [new(9, "4.0 dB lie further in than the known gap allows: a thicker feeler gauge leaf may say more (--gap)")]);
+        [new(3, 2, 5, 1, 2), new(1, -2, 5, 1, 3)],
+            [new(9, "4.0 dB lie further in than the known gap allows: a thicker feeler gauge leaf may say more (--gap)")]);
 
     private readonly TemporaryFolder _folder = new();
 

@@ -23,7 +23,8 @@ public sealed class ProfileShelfTests : IDisposable
 
         Assert.Empty(passedOver);
         Assert.Equal(GeneratorProfileLibrary.Names.Order(), choices.Select(choice => choice.Key).Where(key => !key.Contains('#')).Order());
-        Assert.All(choices.Where(choice => choice.Key.Contains('#')), choice => Assert.Contains("variant", choice.Profile.Name, StringComparison.Ordinal));
+        Assert.All(choices.Where(choice => choice.Key.Contains('#')), choice =>
+            Assert.Contains("variant", choice.Profile.Name, StringComparison.Ordinal));
         Assert.Equal(choices.Select(choice => choice.Profile.Invented).Order(), choices.Select(choice => choice.Profile.Invented));
     }
 

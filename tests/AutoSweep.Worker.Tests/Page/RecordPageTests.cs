@@ -79,5 +79,6 @@ public sealed class RecordPageTests : IDisposable
         });
     }
 
-    private static Comparer<Finding> ByPlace { get; } = Comparer<Finding>.Create((one, other) => (one.Fault, one.Output).CompareTo((other.Fault, other.Output)));
+    private static Comparer<Finding> ByPlace { get; } =
+        Comparer<Finding>.Create((one, other) => (one.Fault, one.Output).CompareTo((other.Fault, other.Output)));
 }

@@ -61,6 +61,7 @@ public sealed class ShopCurveWishTests : IDisposable
     {
         MadeJob.Write(_jobs.File("one"), _ => 0, _ => 0);
 
-        Assert.Equal(BenchFault.BadFile, Assert.Throws<BenchFaultException>(() => new ShopCurveWish { Name = name, LeastTolerance = least }.Draw(Shelf)).Kind);
+        Assert.Equal(BenchFault.BadFile,
+            Assert.Throws<BenchFaultException>(() => new ShopCurveWish { Name = name, LeastTolerance = least }.Draw(Shelf)).Kind);
     }
 }

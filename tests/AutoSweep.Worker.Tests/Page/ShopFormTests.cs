@@ -16,7 +16,8 @@ public sealed class ShopFormTests : IDisposable
     [Fact]
     public void What_is_typed_is_what_the_strict_reader_reads()
     {
-        new ShopForm { Name = " Some \"Bench\" ", Address = "1 Some Lane\r\n\r\n Somewhere ", Technician = "", Phone = "0 12", Note = "Two\nlines", Invented = true }.Save(File);
+        new ShopForm { Name = " Some \"Bench\" ", Address = "1 Some Lane\r\n\r\n Somewhere ", Technician = "",
+            Phone = "0 12", Note = "Two\nlines", Invented = true }.Save(File);
 
         var shop = ShopSettings.Read(File);
         Assert.Equal(("Some \"Bench\"", null, "0 12", "Two lines", true), (shop.Name, shop.Technician, shop.Phone, shop.Note, shop.Invented));

@@ -10,7 +10,8 @@ public sealed class TypedFieldTests
     [InlineData(" 0,45 ", 0.45)]
     [InlineData("0", 0)]
     [InlineData("10", 10)]
-    public void A_number_is_read_with_either_decimal_mark(string typed, double number) => Assert.Equal(number, TypedField.Number(typed, "the gap", 0, 10));
+    public void A_number_is_read_with_either_decimal_mark(string typed, double number) =>
+        Assert.Equal(number, TypedField.Number(typed, "the gap", 0, 10));
 
     [Theory]
     [InlineData("")]

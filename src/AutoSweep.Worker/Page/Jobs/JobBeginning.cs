@@ -25,5 +25,6 @@ public static class JobBeginning
 
     // Two names that differ in case only are one folder on other systems.
     private static string? InUse(string jobs, string name) => Directory.Exists(jobs)
-        ? Directory.GetDirectories(jobs).Select(Path.GetFileName).FirstOrDefault(folder => string.Equals(folder, name, StringComparison.OrdinalIgnoreCase)) : null;
+        ? Directory.GetDirectories(jobs).Select(Path.GetFileName)
+            .FirstOrDefault(folder => string.Equals(folder, name, StringComparison.OrdinalIgnoreCase)) : null;
 }

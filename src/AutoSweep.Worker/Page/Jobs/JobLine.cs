@@ -69,7 +69,8 @@ public sealed record JobLine(JobSummary Summary, string Place)
             if (!State.Planned.ContainsKey(stage))
                 yield return StageWords.Of(stage);
             else if (State.Missing(stage).Count() is > 0 and var missing)
-                yield return string.Create(CultureInfo.InvariantCulture, $"{StageWords.Of(stage)}: {missing} {(missing == 1 ? "output" : "outputs")}");
+                yield return string.Create(CultureInfo.InvariantCulture,
+                    $"{StageWords.Of(stage)}: {missing} {(missing == 1 ? "output" : "outputs")}");
         }
     }
 

@@ -77,7 +77,8 @@ public sealed class ProfileShelf(string folder)
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
-            throw new BenchFaultException(BenchFault.BadFile, $"the folder {folder} cannot be made ({fault.Message})", "a data folder that this user may write",
+            throw new BenchFaultException(BenchFault.BadFile, $"the folder {folder} cannot be made ({fault.Message})",
+                "a data folder that this user may write",
                 "mend its permissions, or serve with another data folder", fault);
         }
     }

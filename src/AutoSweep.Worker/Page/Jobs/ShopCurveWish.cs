@@ -28,7 +28,8 @@ public sealed record ShopCurveWish
     {
         ArgumentNullException.ThrowIfNull(shelf);
         var name = TypedField.Text(Name, "the name of the curve", LongestName);
-        var least = TypedField.Number(LeastTolerance, "the least tolerance in dB", TargetPoint.LeastToleranceDecibels, TargetPoint.MostToleranceDecibels);
+        var least = TypedField.Number(LeastTolerance,
+            "the least tolerance in dB", TargetPoint.LeastToleranceDecibels, TargetPoint.MostToleranceDecibels);
         var kinds = KindsIn(shelf);
         if (kinds.Count == 0)
             throw new BenchFaultException(BenchFault.StageNotReady, "no finished job in the data folder", "a job with a complete survey as left",
@@ -41,7 +42,8 @@ public sealed record ShopCurveWish
     public static IReadOnlyList<string> KindsIn(JobShelf shelf)
     {
         ArgumentNullException.ThrowIfNull(shelf);
-        return [.. shelf.Jobs.Where(job => JobSummary.Of(job).IsFinished).Select(job => job.State.Profile!.Name).Distinct().Order(StringComparer.Ordinal)];
+        return [.. shelf.Jobs.Where(job => JobSummary.Of(job).IsFinished).Select(job => job.State.Profile!.Name)
+            .Distinct().Order(StringComparer.Ordinal)];
     }
 
     /// <summary>Chooses a drawn curve for the job on the bench, as far as its generator has the outputs.</summary>

@@ -35,7 +35,8 @@ public sealed class LevellingWish
     /// <exception cref="BenchFaultException">A field that cannot be used.</exception>
     public LevellingOptions Read() => new()
     {
-        LeastGapMillimetres = TypedField.NumberOrNone(LeastGap, "the leaf that went in everywhere, in mm", 0, MostGapMillimetres) ?? MagnetRod.UnmeasuredGapMillimetres,
+        LeastGapMillimetres = TypedField.NumberOrNone(LeastGap, "the leaf that went in everywhere, in mm", 0, MostGapMillimetres)
+            ?? MagnetRod.UnmeasuredGapMillimetres,
         Gaps = ReadGaps(),
         WithoutRecap = WithoutRecap,
         Guidance = new() { HalfBandDecibels = TypedField.Number(Band, "the band in dB", LeastBandDecibels, MostBandDecibels) },
@@ -47,7 +48,8 @@ public sealed class LevellingWish
     {
         var options = Read();
         if (!IsUnderstood)
-            throw new BenchFaultException(BenchFault.StageNotReady, "the caution is not ticked", "a tick: read and understood", "read the caution above and tick it");
+            throw new BenchFaultException(BenchFault.StageNotReady, "the caution is not ticked",
+                "a tick: read and understood", "read the caution above and tick it");
         var by = TypedField.Text(By, "who has read the caution", LongestName);
         return options with { Acknowledged = $"ticked on the bench page by {by}" };
     }
@@ -59,5 +61,6 @@ public sealed class LevellingWish
 
     private static (int Output, double Millimetres) ReadGap(string typed) => typed.Split('=') is [var output, var gap]
         ? (TypedField.Whole(output, $"the output of \"{typed}\""), TypedField.Number(gap, $"the leaf of \"{typed}\", in mm", 0, MostGapMillimetres))
-        : throw new BenchFaultException(BenchFault.BadFile, $"\"{typed}\" as the leaf at one output", "an output and millimetres, as in 61=0.45", "correct this field");
+        : throw new BenchFaultException(BenchFault.BadFile, $"\"{typed}\" as the leaf at one output",
+            "an output and millimetres, as in 61=0.45", "correct this field");
 }

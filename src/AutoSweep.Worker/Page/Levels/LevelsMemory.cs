@@ -3,7 +3,7 @@ using AutoSweep.Core.Journal;
 namespace AutoSweep.Worker.Page.Levels;
 
 /// <summary>What was worked out last, kept until one of the things that it was worked out from is another.</summary>
-/// <remarks>The parts of a state are immutable and stay the same objects until they change: readings in between, ten a second, cost nothing.</remarks>
+/// <remarks>The parts of a state are immutable and stay the same objects until they change: readings in between cost nothing.</remarks>
 public sealed class LevelsMemory
 {
     private object?[] _from = [];

@@ -13,7 +13,8 @@ public static class JobLedger
     public static StockLedger Of(JobReading job, string shop, TimeProvider clock)
     {
         ArgumentNullException.ThrowIfNull(job);
-        string[] places = [Path.Combine(job.Folder, DataFolder.LedgerName), .. job.State.Matched is { } matched ? [matched.Ledger] : Array.Empty<string>(), shop];
+        string[] places = [Path.Combine(job.Folder, DataFolder.LedgerName),
+            .. job.State.Matched is { } matched ? [matched.Ledger] : Array.Empty<string>(), shop];
         return new(places.FirstOrDefault(File.Exists) ?? shop, clock);
     }
 }

@@ -8,7 +8,8 @@ public sealed record RecordFile(string Name, string What, DateTimeOffset? Writte
 {
     private static readonly (string Name, string What)[] Known =
     [
-        ("report.html", "the full record, for the shop"), ("report-customer.html", "the short record, for the customer"), ("report.csv", "one row an output"),
+        ("report.html", "the full record, for the shop"), ("report-customer.html", "the short record, for the customer"),
+            ("report.csv", "one row an output"),
         ("report.json", "everything, as JSON"), ("picking-list.csv", "the parts of the latest match"), ("survey.csv", "the survey as found"),
         ("sweeps.csv", "the peaking capacitances"), ("as-left.csv", "the survey as left"), ("results.json", "all results, as JSON"),
     ];
@@ -19,5 +20,6 @@ public sealed record RecordFile(string Name, string What, DateTimeOffset? Writte
     /// <summary>The files of a job, those of the record first.</summary>
     /// <param name="folder">The job's folder.</param>
     public static IReadOnlyList<RecordFile> In(string folder) =>
-        [.. Known.Select(file => new RecordFile(file.Name, file.What, Path.Combine(folder, file.Name) is var path && File.Exists(path) ? File.GetLastWriteTimeUtc(path) : null))];
+        [.. Known.Select(file => new RecordFile(file.Name, file.What,
+            Path.Combine(folder, file.Name) is var path && File.Exists(path) ? File.GetLastWriteTimeUtc(path) : null))];
 }

@@ -37,6 +37,7 @@ public sealed record RecordView(
     }
 
     private static List<(string, IReadOnlyList<int>)> NoticedBy(JobReading job) =>
-        [.. job.State.Surveyed.Values.SelectMany(one => one.Flags.Select(flag => (Flag: flag, one.Output))).GroupBy(one => one.Flag).OrderBy(group => group.Key)
+        [.. job.State.Surveyed.Values.SelectMany(one => one.Flags.Select(flag => (Flag: flag, one.Output)))
+            .GroupBy(one => one.Flag).OrderBy(group => group.Key)
             .Select(group => (FindingWords.Of(group.Key), (IReadOnlyList<int>)[.. group.Select(one => one.Output)]))];
 }

@@ -12,7 +12,8 @@ public sealed class ShopForm
     private const int LongestLine = 120, LongestNote = 600, MostLines = 8;
 
     // The strict reader takes a field that is left out, and refuses one that says nothing.
-    private static readonly JsonSerializerOptions Json = new(StrictJsonOptions.Shared) { DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull };
+    private static readonly JsonSerializerOptions Json = new(StrictJsonOptions.Shared)
+        { DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull };
 
     /// <summary>The shop's name.</summary>
     public string Name { get; set; } = "";
@@ -35,7 +36,8 @@ public sealed class ShopForm
     /// <summary>The form of a shop; empty where nothing has been written down.</summary>
     public static ShopForm Of(ShopSettings? shop) => shop is null ? new() : new()
     {
-        Name = shop.Name, Address = string.Join('\n', shop.Address), Technician = shop.Technician ?? "", Phone = shop.Phone ?? "", Note = shop.Note ?? "",
+        Name = shop.Name, Address = string.Join('\n', shop.Address), Technician = shop.Technician ?? "", Phone = shop.Phone ?? "",
+            Note = shop.Note ?? "",
         Invented = shop.Invented,
     };
 
@@ -82,7 +84,8 @@ public sealed class ShopForm
 
     private string[] Lines()
     {
-        string[] lines = [.. Address.ReplaceLineEndings("\n").Split('\n').Select(line => TypedField.TextOrNone(line, "a line of the address", LongestLine)).OfType<string>()];
+        string[] lines = [.. Address.ReplaceLineEndings("\n").Split('\n')
+            .Select(line => TypedField.TextOrNone(line, "a line of the address", LongestLine)).OfType<string>()];
         return lines.Length <= MostLines ? lines : throw new Core.BenchFaultException(
             Core.BenchFault.BadFile, $"an address of {lines.Length} lines", $"at most {MostLines} lines", "draw some of them together");
     }

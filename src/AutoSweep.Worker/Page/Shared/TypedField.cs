@@ -13,8 +13,10 @@ public static class TypedField
     /// <param name="most">The most that is taken.</param>
     /// <exception cref="BenchFaultException">No number, or outside.</exception>
     public static double Number(string? typed, string what, double least, double most) =>
-        double.TryParse(typed?.Trim().Replace(',', '.'), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number)
-        && number >= least && number <= most ? number : throw Refuse(typed, what, string.Create(CultureInfo.InvariantCulture, $"a number from {least} to {most}"));
+        double.TryParse(typed?.Trim().Replace(',', '.'), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign,
+            CultureInfo.InvariantCulture, out var number)
+        && number >= least && number <= most ? number
+            : throw Refuse(typed, what, string.Create(CultureInfo.InvariantCulture, $"a number from {least} to {most}"));
 
     /// <summary>The same where the field may stay empty.</summary>
     /// <exception cref="BenchFaultException">No number, or outside.</exception>
@@ -23,7 +25,8 @@ public static class TypedField
 
     /// <summary>A whole number.</summary>
     /// <exception cref="BenchFaultException">No whole number.</exception>
-    public static int Whole(string? typed, string what) => int.TryParse(typed?.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var number)
+    public static int Whole(string? typed, string what) => int.TryParse(typed?.Trim(), NumberStyles.None,
+        CultureInfo.InvariantCulture, out var number)
         ? number : throw Refuse(typed, what, "a whole number, in digits only");
 
     /// <summary>A line of text that must be there.</summary>
@@ -37,10 +40,12 @@ public static class TypedField
     {
         var text = typed?.Trim() ?? "";
         if (text.Length > longest || text.Any(char.IsControl))
-            throw Refuse(text.Length > longest ? $"{text.Length} letters" : text, what, string.Create(CultureInfo.InvariantCulture, $"one line of at most {longest} letters"));
+            throw Refuse(text.Length > longest ? $"{text.Length} letters" : text, what,
+                string.Create(CultureInfo.InvariantCulture, $"one line of at most {longest} letters"));
         return text.Length == 0 ? null : text;
     }
 
     private static BenchFaultException Refuse(string? typed, string what, string expected) => new(
-        BenchFault.BadFile, $"{what}: {(string.IsNullOrWhiteSpace(typed) ? "nothing" : $"\"{typed.Trim()}\"")}", expected, "correct this field; nothing was changed");
+        BenchFault.BadFile, $"{what}: {(string.IsNullOrWhiteSpace(typed) ? "nothing" : $"\"{typed.Trim()}\"")}",
+            expected, "correct this field; nothing was changed");
 }

@@ -24,7 +24,7 @@ public sealed record UploadedFile(string Name, string Text)
         ArgumentNullException.ThrowIfNull(file);
         var name = Shown(file.Name);
         if (file.Size is 0 or > MostBytes)
-            throw Refuse($"{name}: {file.Size} bytes", $"{kind} of 1 to {MostBytes} bytes", null);
+            throw Refuse($"{name}: {file.Size} bytes", $"{kind} of 1 MiB at most", null);
         try
         {
             using var text = new MemoryStream();
@@ -38,7 +38,7 @@ public sealed record UploadedFile(string Name, string Text)
         }
         catch (IOException fault)
         {
-            throw Refuse($"{name}: {fault.Message}", $"{kind} of 1 to {MostBytes} bytes", fault);
+            throw Refuse($"{name}: {fault.Message}", $"{kind} of 1 MiB at most", fault);
         }
     }
 
@@ -46,7 +46,8 @@ public sealed record UploadedFile(string Name, string Text)
     private static string Shown(string sent)
     {
         var last = sent.Split('/', '\\')[^1];
-        var plain = string.Concat(last.Where(letter => !char.IsControl(letter) && char.GetUnicodeCategory(letter) != System.Globalization.UnicodeCategory.Format));
+        var plain = string.Concat(last.Where(letter => !char.IsControl(letter)
+            && char.GetUnicodeCategory(letter) != System.Globalization.UnicodeCategory.Format));
         return plain.Length is 0 ? "a file without a name" : plain.Length > LongestName ? plain[..LongestName] : plain;
     }
 
