@@ -12,7 +12,7 @@ public sealed class HandDialledBox(DecadeBox box, IBenchDialogue dialogue) : IDi
     private const double Plausible = 1.25;
 
     private const string Help =
-        "  Turn the dials as it says; those marked < have changed. Enter says: it stands so. A place that your box cannot make: dial the nearest and\n"
+        "  Turn the dials as it says; those that are marked have changed. Enter says: it stands so. A place that your box cannot make: dial the nearest and\n"
         + "  type what the dials add up to, such as 104.3n. u takes the last level back, q stops; nothing is lost.";
 
     private DialSetting? _now;

@@ -10,10 +10,10 @@ namespace AutoSweep.Worker.Page.AtBench;
 public sealed class CurvePicture
 {
     /// <summary>The picture's size.</summary>
-    public const int Width = 640, Height = 320;
+    public const int Width = 640, Height = 330;
 
     // Room for the labels of the axes.
-    private const double Left = 70, Right = 16, Top = 30, Bottom = 52;
+    private const double Left = 70, Right = 16, Top = 30, Bottom = 60;
 
     // Enough that a sharp peak has no corners at this size.
     private const int Samples = 96;

@@ -12,5 +12,9 @@ public static class MapCells
     /// <param name="stage">The stage that the map is about.</param>
     public static IReadOnlyList<MapCell> Of(JobState? state, BenchStatus status, JobStage stage) => state?.Profile is not { } profile
         ? []
-        : [.. profile.Outputs.Select(output => new MapCell(output.Number, OutputStands.Of(state, status, stage, output.Number), status.Next == output.Number))];
+        : [.. profile.Outputs.Select(output => Cell(output.Number, OutputStands.Of(state, status, stage, output.Number), status))];
+
+    // What is at the clips now is not the next one any more, though the plan still has it so.
+    private static MapCell Cell(int output, OutputStand stand, BenchStatus status) =>
+        new(output, stand, status.Next == output && stand == OutputStand.Open);
 }
