@@ -17,7 +17,7 @@ public sealed class StockViewTests : IDisposable
     [InlineData("104.5n", false, "C B")]
     [InlineData("104500p", false, "C B")]
     [InlineData("", false, "A B C")]
-    [InlineData("", true, "A B C D")]
+    [InlineData("", true, "D A B C")]
     [InlineData("poly", false, "B")]
     [InlineData("scrap", true, "D")]
     [InlineData("b09", false, "A")]
