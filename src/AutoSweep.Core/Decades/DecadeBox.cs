@@ -1,5 +1,6 @@
 using System.ComponentModel;
 using System.ComponentModel.DataAnnotations;
+using System.Text.Json.Serialization;
 using AutoSweep.Core.Quantities;
 
 namespace AutoSweep.Core.Decades;
@@ -38,18 +39,22 @@ public sealed record DecadeBox
     public double MeasuredPercent { get; init; } = 0.1;
 
     /// <summary>Whether every dial was measured.</summary>
+    [JsonIgnore]
     public bool IsMeasured => Decades.All(decade => decade.MeasuredPicofarads is not null);
 
     /// <summary>The total with every dial at 0.</summary>
+    [JsonIgnore]
     public Capacitance Smallest => Capacitance.FromPicofarads(StrayPicofarads);
 
     /// <summary>Every dial at 0.</summary>
+    [JsonIgnore]
     public DialSetting AtZero => new(new int[Decades.Count]);
 
     /// <summary>The total of a setting, stray included.</summary>
     public Capacitance Total(DialSetting setting) => Capacitance.FromPicofarads(Sum(setting));
 
     /// <summary>The total with every dial at its highest position.</summary>
+    [JsonIgnore]
     public Capacitance Largest => Total(new([.. Decades.Select(decade => decade.Steps)]));
 
     /// <summary>The setting nearest to a wanted total; of equals the one with fewest dials to turn.</summary>

@@ -41,6 +41,15 @@ public sealed class WiringKeeperTests : IDisposable
     }
 
     [Fact]
+    public void A_bench_by_hand_and_eye_is_written_so_that_it_can_be_read_back()
+    {
+        Keeper.Keep(new() { Meter = "eye", Eye = new() { AccuracyPercent = 2 }, Fixture = "hand", Box = BoxFields.Usual().Read() });
+
+        var kept = BenchWiringFile.Read(File);
+        Assert.Equal((4, 100_000L, 2.0), (kept.Box!.Decades.Count, kept.Box.Decades[0].StepPicofarads, kept.Eye.AccuracyPercent));
+    }
+
+    [Fact]
     public void A_file_in_the_data_folder_is_named_relative_to_it_so_that_the_folder_may_move()
     {
         var name = new CalibrationShelf(_folder.Path).TakeIn(Calibration);
