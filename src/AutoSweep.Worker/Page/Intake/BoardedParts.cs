@@ -21,7 +21,8 @@ public sealed class BoardedParts(IPartSource source, BenchBoard board) : IPartSo
         // Odd parts stay on the screen until the next ones are dealt with.
         board.Show(status => status with
         {
-            Output = output, Activity = status.Activity == BenchActivity.NeedsYou && status.Output == output ? BenchActivity.NeedsYou : BenchActivity.Waiting,
+            Output = output,
+            Activity = status.Activity == BenchActivity.NeedsYou && status.Output == output ? BenchActivity.NeedsYou : BenchActivity.Waiting,
         });
         return source.AskForAsync(output, parts, cancellationToken);
     }

@@ -59,14 +59,17 @@ public static class StockView
             .GroupBy(part => Bin(part, plan)).ToDictionary(group => group.Key, group => group.Count());
         var ranges = plan.Labels().ToDictionary(label => label.Bin, label => label.Range);
         return [.. ranges.Keys.Union(counts.Keys).Order(StringComparer.Ordinal)
-            .Select(bin => (bin, ranges.GetValueOrDefault(bin) is { Length: > 0 } range ? range : ranges.ContainsKey(bin) ? "all values" : "by hand",
-                counts.GetValueOrDefault(bin)))];
+            .Select(bin => (bin, Range(ranges, bin), counts.GetValueOrDefault(bin)))];
     }
 
     /// <summary>The last entry that this page made and that still counts: what an undo takes back. Matches and fittings are the job's, and
     /// undone there.</summary>
     public static StockEntry? LastToTakeBack(StockState stock) => stock.Entries.LastOrDefault(entry =>
         (entry.Event is PartsTakenIn or OldCapacitorRemoved or PartScrapped or PartMeasuredAgain or BinsFixed) && !stock.Idle.Contains(entry.Sequence));
+
+    // A bin without a range is one that a hand wrote on the part; one with an empty range is the only bin.
+    private static string Range(Dictionary<string, string> ranges, string bin) =>
+        ranges.TryGetValue(bin, out var range) ? (range.Length > 0 ? range : "all values") : "by hand";
 
     private static bool Has(Part part, string bin, string text) => text.Length == 0
         || new[] { part.Id, bin, part.Dielectric ?? "", State(part) }.Any(field => field.Contains(text, StringComparison.OrdinalIgnoreCase));

@@ -21,6 +21,9 @@ public sealed class WiringCheck(BenchWiring wiring, double clockRate, ILoggerFac
     /// <inheritdoc/>
     public override string Name => "Check of the wires";
 
+    /// <summary>bench.json as it stood: once another wiring is kept, the check says nothing of it.</summary>
+    public string Written { get; init; } = "";
+
     /// <summary>The wires that are checked already.</summary>
     public ImmutableList<WireResult> Results { get; private set; } = [];
 

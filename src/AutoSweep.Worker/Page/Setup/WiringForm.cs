@@ -126,7 +126,10 @@ public sealed class WiringForm
     {
         string[] used = [.. new[] { wiring.Meter, wiring.Fixture, wiring.CapacitanceMeter }.OfType<string>()];
         if (used.GroupBy(name => name, StringComparer.OrdinalIgnoreCase).FirstOrDefault(group => group.Count() > 1) is { } twice)
-            throw new BenchFaultException(BenchFault.BadFile, $"{twice.Key} for two instruments", "an address for each", "Choose another for one of them.");
+        {
+            throw new BenchFaultException(
+                BenchFault.BadFile, $"{twice.Key} for two instruments", "an address for each", "Choose another for one of them.");
+        }
     }
 
     private static BenchFaultException NoMeter() => new(BenchFault.BadFile, "no meter", "the meter's address, or a meter that is read by eye",
