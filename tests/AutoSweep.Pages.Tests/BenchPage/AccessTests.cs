@@ -39,7 +39,7 @@ public sealed class AccessTests(DemoRecord record, PageBrowser browser) : IClass
         List<string> broken = [.. await BrokenAsync(screen, "no job")];
         await screen.BeginJobAsync("Wren 1", JobAtBench.Smallbench);
         broken.AddRange(await BrokenAsync(screen, "at rest"));
-        await screen.PressAsync("Begin the sweep");
+        await screen.BeginStageAsync("Begin the sweep");
         foreach (var activity in new[] { "Waiting", "Reading", "Done" })
         {
             await screen.StateAsync(activity);
@@ -66,7 +66,7 @@ public sealed class AccessTests(DemoRecord record, PageBrowser browser) : IClass
         var keys = screen.Page.Keyboard;
 
         await keys.PressAsync("Enter"); // Choose a job
-        await screen.Page.WaitForURLAsync("**/jobs");
+        await screen.Page.WaitForSelectorAsync("#job-name");
         await TabToAsync(screen, "job-name");
         await keys.TypeAsync("Wren 2");
         await TabToAsync(screen, "job-generator");

@@ -1,6 +1,8 @@
 using System.Globalization;
 using AutoSweep.Pages.Tests.BenchPage.Support;
 using AutoSweep.Pages.Tests.Support;
+using AutoSweep.Core.Journal;
+using AutoSweep.Worker.Job;
 using Xunit.Abstractions;
 
 namespace AutoSweep.Pages.Tests.BenchPage;
@@ -29,12 +31,15 @@ public sealed class PromptnessTests(PageBrowser browser, ITestOutputHelper outpu
         }
         """;
 
+    private readonly List<double> _costs = [];
+
     /// <summary>How many readings are wanted; 500 by AUTOSWEEP_READINGS=500, which takes a second bench.</summary>
     private static int Wanted => int.TryParse(Environment.GetEnvironmentVariable("AUTOSWEEP_READINGS"), NumberStyles.None, CultureInfo.InvariantCulture, out var wanted)
         ? wanted : 200;
 
+    // Both in one: they need the same sweep, and a sweep takes its time.
     [BrowserFact]
-    public async Task A_reading_is_on_the_screen_within_150_ms_of_its_journal_line()
+    public async Task A_reading_is_on_the_screen_within_150_ms_of_its_journal_line_for_a_twentieth_of_a_core()
     {
         List<double> delays = [];
         while (delays.Count < Wanted)
@@ -43,6 +48,7 @@ public sealed class PromptnessTests(PageBrowser browser, ITestOutputHelper outpu
         output.WriteLine(string.Create(CultureInfo.InvariantCulture,
             $"{delays.Count} readings: median {delays[delays.Count / 2]:0} ms, 95 % within {delays[(int)(0.95 * delays.Count)]:0} ms, the slowest {delays[^1]:0} ms"));
         Assert.InRange(delays[delays.Count / 2], 0, 150);
+        Assert.InRange(_costs.Average(), -0.05, 0.05);
     }
 
     [BrowserFact]
@@ -61,18 +67,41 @@ public sealed class PromptnessTests(PageBrowser browser, ITestOutputHelper outpu
         await using var served = await ServedPage.StartAsync("--simulated", "--sim-bench", "demo", "--clock-rate", Rate);
         var screen = await browser.OpenAsync(served.Address);
         await screen.BeginJobAsync("Dunlin 1", JobAtBench.Quillmark);
-        await screen.PressAsync("Begin the survey");
+        await screen.BeginStageAsync("Begin the survey");
         await screen.EndAsync();
         await screen.Page.EvaluateAsync(Watch);
-        await screen.PressAsync("Begin the sweep");
-        await screen.MiddleAsync(1);
-        var (began, half) = (TimeProvider.System.GetTimestamp(), served.ProcessorTime);
-        await screen.MiddleAsync(22);
-        var (with, withSpan) = (served.ProcessorTime - half, TimeProvider.System.GetElapsedTime(began));
-        await screen.MiddleAsync(40);
-        var delays = await screen.Page.EvaluateAsync<double[]>("() => window.shown");
+        await screen.BeginStageAsync("Begin the sweep");
+        // The first outputs count for nothing: a program that has just begun to sweep still compiles what it runs often.
+        var journal = Path.Combine(served.Data, "jobs", "Dunlin 1", "journal.jsonl");
+        await screen.MiddleAsync(16);
+        var first = await MeasureAsync(served, () => screen.MiddleAsync(26));
+        List<double> delays = [.. await screen.Page.EvaluateAsync<double[]>("() => window.shown")];
+        await screen.Page.GotoAsync("about:blank");
+        var none = await MeasureAsync(served, () => SweptAsync(journal, 36));
+        await screen.GoAsync("");
+        await screen.Page.EvaluateAsync(Watch);
+        var second = await MeasureAsync(served, () => screen.MiddleAsync(46));
+        delays.AddRange(await screen.Page.EvaluateAsync<double[]>("() => window.shown"));
+        _costs.Add(((first + second) / 2) - none);
         output.WriteLine(string.Create(CultureInfo.InvariantCulture,
-            $"with a screen open, outputs 2 to 22: {with.TotalSeconds:0.00} s of processor in {withSpan.TotalSeconds:0.0} s"));
+            $"processor of one core: {100 * first:0.0} % with a screen open, then {100 * none:0.0} % with none, then {100 * second:0.0} % with a screen open"));
         return delays;
+    }
+
+    // Seconds of processor a second.
+    private static async Task<double> MeasureAsync(ServedPage served, Func<Task> meanwhile)
+    {
+        var (used, began) = (served.ProcessorTime, TimeProvider.System.GetTimestamp());
+        await meanwhile();
+        return (served.ProcessorTime - used) / TimeProvider.System.GetElapsedTime(began);
+    }
+
+    private static async Task SweptAsync(string journal, int outputs)
+    {
+        using var limit = new CancellationTokenSource(TimeSpan.FromMilliseconds(PageBrowser.Longest), TimeProvider.System);
+        using var watch = new PeriodicTimer(TimeSpan.FromMilliseconds(100), TimeProvider.System);
+        while (await watch.WaitForNextTickAsync(limit.Token) && JournalFile.Read(journal).Entries.Count(entry => entry.Event is OutputSwept) < outputs)
+        {
+        }
     }
 }

@@ -19,9 +19,9 @@ public sealed class WatchedWorkTests(PageBrowser browser) : IClassFixture<PageBr
         await using var served = await StartAsync(bench);
         var screen = await browser.OpenAsync(served.Address);
         await screen.BeginJobAsync("Heron 2", JobAtBench.Smallbench);
-        await screen.PressAsync("Begin the survey");
+        await screen.BeginStageAsync("Begin the survey");
         await screen.EndAsync();
-        await screen.PressAsync("Begin the sweep");
+        await screen.BeginStageAsync("Begin the sweep");
         await screen.MiddleAsync(2);
 
         await served.KillAndRestartAsync("--clock-rate", Rate);
@@ -29,7 +29,7 @@ public sealed class WatchedWorkTests(PageBrowser browser) : IClassFixture<PageBr
         // Nobody touches the screen: it finds the program again by itself.
         await screen.SeesAsync("Go on with the sweep");
         await screen.AliveAsync();
-        await screen.PressAsync("Go on with the sweep");
+        await screen.BeginStageAsync("Go on with the sweep");
         await screen.EndAsync();
         var journal = JobReading.Read(Path.Combine(served.Data, "jobs", "Heron 2"));
         var swept = journal.Entries.Select(entry => entry.Event).OfType<AutoSweep.Core.Journal.OutputSwept>().Select(one => one.Output).ToList();
@@ -45,7 +45,7 @@ public sealed class WatchedWorkTests(PageBrowser browser) : IClassFixture<PageBr
         await using var served = await ServedPage.StartAsync("--simulated", "--sim-bench", "small", "--clock-rate", Rate);
         var screen = await browser.OpenAsync(served.Address);
         await screen.BeginJobAsync("Heron 3", JobAtBench.Smallbench);
-        await screen.PressAsync("Begin the survey");
+        await screen.BeginStageAsync("Begin the survey");
         await screen.MiddleAsync(2);
         await screen.Page.CloseAsync();
 
@@ -67,7 +67,7 @@ public sealed class WatchedWorkTests(PageBrowser browser) : IClassFixture<PageBr
         var first = await browser.OpenAsync(served.Address);
         await first.BeginJobAsync("Heron 4", JobAtBench.Smallbench);
         var second = await browser.OpenAsync(served.Address, width: 390, height: 844);
-        await first.PressAsync("Begin the survey");
+        await first.BeginStageAsync("Begin the survey");
 
         await second.StateAsync("Reading");
         await first.MiddleAsync(2);

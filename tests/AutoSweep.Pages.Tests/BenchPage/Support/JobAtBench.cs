@@ -27,10 +27,17 @@ internal static class JobAtBench
     /// <param name="middle">So many outputs are done when the page is loaded anew.</param>
     public static async Task StageAsync(this Screen screen, string button, int middle)
     {
-        await screen.PressAsync(button);
+        await screen.BeginStageAsync(button);
         await screen.MiddleAsync(middle);
         await screen.ReloadAsync();
         await screen.EndAsync();
+    }
+
+    /// <summary>Begins a stage, and waits until it goes on: until then the screen shows how the one before has ended.</summary>
+    public static async Task BeginStageAsync(this Screen screen, string button)
+    {
+        await screen.PressAsync(button);
+        await screen.OrTellAsync(() => screen.Page.WaitForSelectorAsync("#progress"));
     }
 
     /// <summary>Waits until so many outputs are done, or the stage is over.</summary>
