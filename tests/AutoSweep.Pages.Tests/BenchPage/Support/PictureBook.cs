@@ -1,0 +1,60 @@
+using Microsoft.Playwright;
+
+namespace AutoSweep.Pages.Tests.BenchPage.Support;
+
+/// <summary>Takes pictures of pages and collects what is wrong with their layout.</summary>
+/// <remarks>The pictures are kept where AUTOSWEEP_PICTURES names a folder.</remarks>
+internal sealed class PictureBook : IDisposable
+{
+    private static readonly string? Kept = Environment.GetEnvironmentVariable("AUTOSWEEP_PICTURES");
+
+    private readonly string _folder = string.IsNullOrEmpty(Kept)
+        ? Directory.CreateTempSubdirectory("autosweep-pictures-").FullName
+        : Directory.CreateDirectory(Kept).FullName;
+
+    /// <summary>What is wrong, with the picture that shows it.</summary>
+    public List<string> Wrong { get; } = [];
+
+    /// <summary>Pictures taken.</summary>
+    public int Taken { get; private set; }
+
+    /// <summary>Takes the page as it stands in each size.</summary>
+    /// <param name="screen">The screen; it keeps the last size.</param>
+    /// <param name="name">The picture's name, without its size.</param>
+    /// <param name="sizes">The sizes.</param>
+    public async Task TakeAsync(Screen screen, string name, params IEnumerable<DisplaySize> sizes)
+    {
+        foreach (var size in sizes)
+        {
+            if (screen.Page.ViewportSize is not { } now || now.Width != size.Width || now.Height != size.Height)
+                await screen.Page.SetViewportSizeAsync(size.Width, size.Height);
+            var title = $"{name}-{size.Name}";
+            Wrong.AddRange((await Layout.WrongAsync(screen.Page)).Select(wrong => $"{title}: {wrong}"));
+            await screen.Page.ScreenshotAsync(new() { Path = Path.Combine(_folder, title + ".png"), FullPage = true });
+            Taken++;
+        }
+    }
+
+    /// <summary>Holds that these can be seen without scrolling.</summary>
+    public async Task SeenAtOnceAsync(Screen screen, string name, params string[] selectors)
+    {
+        foreach (var selector in selectors)
+        {
+            if (await Layout.BelowAsync(screen.Page, selector) is > 0 and var below)
+                Wrong.Add(FormattableString.Invariant($"{name}: {selector} ends {below:0} px below the screen"));
+        }
+    }
+
+    /// <summary>Holds that nothing was wrong and that the browser complained of nothing.</summary>
+    public void Hold(params IEnumerable<Screen> screens)
+    {
+        Wrong.AddRange(screens.SelectMany(screen => screen.Complaints).Select(complaint => "the browser: " + complaint));
+        Assert.True(Wrong.Count == 0, string.Join('\n', Wrong.Distinct()));
+    }
+
+    public void Dispose()
+    {
+        if (string.IsNullOrEmpty(Kept))
+            Directory.Delete(_folder, recursive: true);
+    }
+}
