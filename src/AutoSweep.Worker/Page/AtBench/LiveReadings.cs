@@ -3,7 +3,8 @@ using AutoSweep.Core.Journal;
 
 namespace AutoSweep.Worker.Page.AtBench;
 
-/// <summary>The readings of the output at the clips, or of the one before while nothing new is clipped: a fold over the journal, for live pictures.</summary>
+/// <summary>The readings of the output at the clips, or of the one before while nothing new is clipped.</summary>
+/// <remarks>A fold over the journal, for live pictures.</remarks>
 /// <remarks>Immutable.</remarks>
 /// <param name="Output">The output; none before the first is recognised.</param>
 /// <param name="Readings">Its readings, oldest first.</param>

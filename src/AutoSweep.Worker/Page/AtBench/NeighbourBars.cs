@@ -25,7 +25,8 @@ public static class NeighbourBars
             .Select(output => (Output: output, Level: output == here && live is not null ? live : Known(state, stage, output))).ToList();
         var top = shown.Max(one => one.Level) ?? 0;
         return top > 0
-            ? [.. shown.Select(one => new NeighbourBar(one.Output, one.Level, (one.Level ?? 0) / top, one.Output == here, IsOdd(state, stage, one.Output)))]
+            ? [.. shown.Select(one =>
+                new NeighbourBar(one.Output, one.Level, (one.Level ?? 0) / top, one.Output == here, IsOdd(state, stage, one.Output)))]
             : [];
     }
 

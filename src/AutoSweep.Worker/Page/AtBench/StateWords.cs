@@ -19,7 +19,10 @@ public static class StateWords
         if (asked is { WantsKey: false } question)
             return Asked(state, status, question);
         var output = status.Output ?? (status.Activity == BenchActivity.Waiting ? status.Next : null);
-        return new(TurnOf(status.Activity), Word(status), Hint(state, status, asked is not null), output, Tone(state, status, output)) { Message = Message(status, asked) };
+        return new(TurnOf(status.Activity), Word(status), Hint(state, status, asked is not null), output, Tone(state, status, output))
+        {
+            Message = Message(status, asked),
+        };
     }
 
     /// <summary>A tone as it is written: <c>740.00 Hz</c>.</summary>
@@ -75,7 +78,8 @@ public static class StateWords
         _ => "",
     };
 
-    private static string Next(JobState? state, int next) => Expected(state, next) is { Length: > 0 } tone ? $"next: {next}, {tone}" : $"next: {next}";
+    private static string Next(JobState? state, int next) =>
+        Expected(state, next) is { Length: > 0 } tone ? $"next: {next}, {tone}" : $"next: {next}";
 
     private static string Tone(JobState? state, BenchStatus status, int? output) => (status.ToneHertz, output) switch
     {

@@ -28,9 +28,12 @@ public static class EntranceLinks
     {
         using var data = Picture(link);
         var rows = data.ModuleMatrix;
-        var dark = Enumerable.Range(0, rows.Count).SelectMany(y => Enumerable.Range(0, rows.Count).Where(x => rows[y][x]).Select(x => $"M{x} {y}h1v1h-1z"));
-        return $"<svg viewBox=\"0 0 {rows.Count} {rows.Count}\" width=\"320\" height=\"320\" role=\"img\" aria-label=\"The link as a picture for a camera\" "
-            + $"shape-rendering=\"crispEdges\"><path fill=\"#fff\" d=\"M0 0h{rows.Count}v{rows.Count}h-{rows.Count}z\"/><path fill=\"#000\" d=\"{string.Concat(dark)}\"/></svg>";
+        var dark = Enumerable.Range(0, rows.Count).SelectMany(y =>
+            Enumerable.Range(0, rows.Count).Where(x => rows[y][x]).Select(x => $"M{x} {y}h1v1h-1z"));
+        return $"<svg viewBox=\"0 0 {rows.Count} {rows.Count}\" width=\"320\" height=\"320\" "
+            + "role=\"img\" aria-label=\"The link as a picture for a camera\" "
+            + $"shape-rendering=\"crispEdges\"><path fill=\"#fff\" d=\"M0 0h{rows.Count}v{rows.Count}h-{rows.Count}z\"/>"
+            + $"<path fill=\"#000\" d=\"{string.Concat(dark)}\"/></svg>";
     }
 
     private static QRCodeData Picture(string link) => QRCodeGenerator.GenerateQrCode(link, QRCodeGenerator.ECCLevel.M);
@@ -41,5 +44,6 @@ public static class EntranceLinks
         .Where(one => one.OperationalStatus == OperationalStatus.Up)
         .SelectMany(one => one.GetIPProperties().UnicastAddresses)
         .Select(one => one.Address)
-        .Where(one => !IPAddress.IsLoopback(one) && !one.IsIPv6LinkLocal && (one.AddressFamily == AddressFamily.InterNetwork || any.AddressFamily == AddressFamily.InterNetworkV6));
+        .Where(one => !IPAddress.IsLoopback(one) && !one.IsIPv6LinkLocal
+            && (one.AddressFamily == AddressFamily.InterNetwork || any.AddressFamily == AddressFamily.InterNetworkV6));
 }

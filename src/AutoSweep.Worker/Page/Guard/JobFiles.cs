@@ -8,7 +8,8 @@ public static class JobFiles
 {
     // A record is one file with its styles and pictures in it, and no script.
     private const string RecordPolicy =
-        "default-src 'none'; style-src 'unsafe-inline'; img-src data:; font-src data:; frame-ancestors 'none'; base-uri 'none'; form-action 'none'; sandbox";
+        "default-src 'none'; style-src 'unsafe-inline'; img-src data:; font-src data:; "
+        + "frame-ancestors 'none'; base-uri 'none'; form-action 'none'; sandbox";
 
     private const string Html = "text/html; charset=utf-8";
     private const string Csv = "text/csv; charset=utf-8";
@@ -41,7 +42,8 @@ public static class JobFiles
         if (isRecord)
             context.Response.Headers.ContentSecurityPolicy = RecordPolicy;
         // The journal is written to all the while.
-        var stream = new FileStream(file.FullName, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete, bufferSize: 4096, useAsync: true);
+        var stream = new FileStream(
+            file.FullName, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete, bufferSize: 4096, useAsync: true);
         return Results.Stream(stream, Types[listed], isRecord ? null : listed);
     }
 }

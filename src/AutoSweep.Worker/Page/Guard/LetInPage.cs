@@ -12,7 +12,8 @@ public static class LetInPage
     {
         if (!IsHere(context.Connection))
         {
-            return new Refusal(StatusCodes.Status403Forbidden, "a screen elsewhere", "the bench computer's own screen", "Open /let-in there.").WriteAsync(context);
+            return new Refusal(StatusCodes.Status403Forbidden, "a screen elsewhere", "the bench computer's own screen",
+                "Open /let-in there.").WriteAsync(context);
         }
 
         context.Response.ContentType = "text/html; charset=utf-8";
@@ -33,5 +34,6 @@ public static class LetInPage
         <p><a href="/">Back to the bench</a></p></main></body></html>
         """;
 
-    private static string Card(string link) => $"<div class=\"card\">{EntranceLinks.Svg(link)}<p><code>{HtmlEncoder.Default.Encode(link)}</code></p></div>";
+    private static string Card(string link) =>
+        $"<div class=\"card\">{EntranceLinks.Svg(link)}<p><code>{HtmlEncoder.Default.Encode(link)}</code></p></div>";
 }

@@ -19,7 +19,8 @@ public sealed class OriginGate(RequestDelegate next, BenchPageOptions options)
 
     private Refusal? NameOf(HttpContext context) =>
         TrustedHosts.Know(context.Request.Host, context.Connection.LocalIpAddress ?? IPAddress.None, context.Connection.LocalPort, options) ? null
-        : new(StatusCodes.Status400BadRequest, $"the page asked for as \"{context.Request.Host}\"", TrustedHosts.Words(options), "Open the address that autosweep serve printed.");
+        : new(StatusCodes.Status400BadRequest, $"the page asked for as \"{context.Request.Host}\"", TrustedHosts.Words(options),
+            "Open the address that autosweep serve printed.");
 
     // Behind a proxy on this computer everybody would seem to sit at the bench, and without a token nothing else would hold them back.
     private Refusal? ProxyOf(HttpRequest request) =>
@@ -34,14 +35,18 @@ public sealed class OriginGate(RequestDelegate next, BenchPageOptions options)
         var isNeeded = !(HttpMethods.IsGet(request.Method) || HttpMethods.IsHead(request.Method)) || request.Headers.ContainsKey("Upgrade");
         if (origin.Length == 0 && !isNeeded || string.Equals(origin, $"{request.Scheme}://{request.Host}", StringComparison.OrdinalIgnoreCase))
             return null;
-        return new(StatusCodes.Status403Forbidden, origin.Length == 0 ? "a change without an origin" : $"a request from {origin}", "a request from the bench page itself",
+        return new(
+            StatusCodes.Status403Forbidden, origin.Length == 0 ? "a change without an origin" : $"a request from {origin}",
+            "a request from the bench page itself",
             "Work on the bench page, not through another one.");
     }
 
-    // Fetch Metadata (W3C): none is an address typed or scanned. Without the header an old browser, or one on plain http, is held by Origin and cookie alone.
+    // Fetch Metadata (W3C): none is an address typed or scanned.
+    // Without the header an old browser, or one on plain http, is held by Origin and cookie alone.
     private static Refusal? SiteOf(HttpRequest request) =>
         request.Headers["Sec-Fetch-Site"].ToString() is "" or "none" or "same-origin" ? null
-        : new(StatusCodes.Status403Forbidden, "a request that another page made", "the bench page's own, or an address typed by a person", "Type the page's address into the browser.");
+        : new(StatusCodes.Status403Forbidden, "a request that another page made", "the bench page's own, or an address typed by a person",
+            "Type the page's address into the browser.");
 
     // Said before a byte of it is read.
     private static Refusal? LengthOf(HttpRequest request) =>

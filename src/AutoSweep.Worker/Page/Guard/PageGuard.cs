@@ -63,9 +63,11 @@ public static class PageGuard
     // A request that breaks a limit has its own status; whatever else happens is in the log, and its text goes to no screen.
     private static ExceptionHandlerOptions Unforeseen => new()
     {
-        StatusCodeSelector = fault => fault is Microsoft.AspNetCore.Http.BadHttpRequestException bad ? bad.StatusCode : StatusCodes.Status500InternalServerError,
+        StatusCodeSelector = fault =>
+            fault is Microsoft.AspNetCore.Http.BadHttpRequestException bad ? bad.StatusCode : StatusCodes.Status500InternalServerError,
         ExceptionHandler = context => new Refusal(context.Response.StatusCode, "a request that could not be answered", "a page of the bench",
-            "Load the page again. What is recorded is kept, and the work at the bench goes on; the log in the data folder says more.").WriteAsync(context),
+            "Load the page again. What is recorded is kept, and the work at the bench goes on; the log in the data folder says more.")
+            .WriteAsync(context),
     };
 
     private static DirectoryInfo KeyFolder(string data)
@@ -80,6 +82,7 @@ public static class PageGuard
         RateLimitPartition.GetFixedWindowLimiter(context.Connection.RemoteIpAddress ?? IPAddress.None, _ => TriesOfOne);
 
     private static async ValueTask RefuseAsync(OnRejectedContext rejected, CancellationToken cancellationToken) => await new Refusal(
-        StatusCodes.Status429TooManyRequests, "many tries to enter within a minute", $"at most {TriesOfOne.PermitLimit}", "Wait a minute, then scan the link again.")
+        StatusCodes.Status429TooManyRequests, "many tries to enter within a minute", $"at most {TriesOfOne.PermitLimit}",
+        "Wait a minute, then scan the link again.")
         .WriteAsync(rejected.HttpContext);
 }

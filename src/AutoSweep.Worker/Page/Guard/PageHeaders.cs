@@ -30,7 +30,8 @@ public sealed class PageHeaders(RequestDelegate next)
         if (headers.ContentSecurityPolicy.Count == 0)
             headers.ContentSecurityPolicy = Policy(context.Request.Host);
         headers.XContentTypeOptions = "nosniff";
-        // Not no-referrer: with that a browser sends Origin "null" with forms and beacons (Fetch, "append a request Origin header"), and Origin could not be held
+        // Not no-referrer: with that a browser sends Origin "null" with forms and beacons (Fetch, "append a request Origin header"),
+        // and Origin could not be held
         // against ours. No other host learns a thing either way.
         headers["Referrer-Policy"] = "same-origin";
         headers["Permissions-Policy"] = "camera=(), microphone=(), geolocation=(), serial=(), usb=(), payment=()";

@@ -4,7 +4,8 @@ using Microsoft.AspNetCore.SignalR;
 
 namespace AutoSweep.Worker.Page.Guard;
 
-/// <summary>How much of anything the page takes. A bench has a few screens; all of it together stays far from what a small computer can bear.</summary>
+/// <summary>How much of anything the page takes.</summary>
+/// <remarks>A bench has a few screens; all of it together stays far from what a small computer can bear.</remarks>
 public static class PageLimits
 {
     /// <summary>The longest request, in bytes; no form of the page comes near.</summary>
@@ -13,7 +14,8 @@ public static class PageLimits
     /// <summary>The longest message of a screen, in bytes: SignalR's own default. Files that are chosen on a screen come in shorter pieces.</summary>
     public const int ScreenMessage = 32 * 1024;
 
-    /// <summary>Connections at a time. So many that a thousand that never finish a request leave room for the bench's own; one costs some kilobytes.</summary>
+    /// <summary>Connections at a time.</summary>
+    /// <remarks>So many that a thousand that never finish a request leave room for the bench's own; one costs some kilobytes.</remarks>
     public const int Connections = 1500;
 
     /// <summary>Screens at a time.</summary>

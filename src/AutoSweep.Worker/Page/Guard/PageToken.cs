@@ -19,7 +19,8 @@ public sealed class PageToken
     /// <summary>The token: 43 letters of base64url (RFC 4648, 5).</summary>
     public string Text { get; }
 
-    /// <summary>What a screen that was let in keeps: a hash, so that a cookie that leaks lets nobody make a link, and a new token ends every cookie.</summary>
+    /// <summary>What a screen that was let in keeps: a hash.</summary>
+    /// <remarks>So a cookie that leaks lets nobody make a link, and a new token ends every cookie.</remarks>
     public string Cookie { get; }
 
     /// <summary>The token of a data folder; made where there is none.</summary>
@@ -31,7 +32,8 @@ public sealed class PageToken
             return Make(folder);
         var text = File.ReadAllText(path).Trim();
         if (!Base64Url.IsValid(text, out var length) || length != Bytes)
-            throw new BenchFaultException(BenchFault.BadFile, $"something else than a token in {path}", "43 letters that the program wrote", "start once with --new-token");
+            throw new BenchFaultException(
+                BenchFault.BadFile, $"something else than a token in {path}", "43 letters that the program wrote", "start once with --new-token");
         if (!OperatingSystem.IsWindows())
             File.SetUnixFileMode(path, UnixFileMode.UserRead | UnixFileMode.UserWrite);
         return new(text);

@@ -22,7 +22,8 @@ public sealed record Refusal(int Status, string Found, string Expected, string W
 
     private string Text() => $"""
         <!DOCTYPE html>
-        <html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>Not let in</title></head>
+        <html lang="en">
+        <head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>Not let in</title></head>
         <body><h1>Not let in</h1>
         <p><strong>Found</strong> {Plain(Found)}</p>
         <p><strong>Expected</strong> {Plain(Expected)}</p>

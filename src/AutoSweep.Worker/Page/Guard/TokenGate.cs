@@ -19,14 +19,16 @@ public sealed class TokenGate(RequestDelegate next, PageToken token)
 
     /// <summary>Answers a request of a screen that was not let in, or passes it on.</summary>
     public Task InvokeAsync(HttpContext context) =>
-        context.Request.Path == Entrance || token.IsCookie(context.Request.Cookies[CookieName]) ? next(context) : RefuseAsync(context, "a screen that was not let in");
+        context.Request.Path == Entrance || token.IsCookie(context.Request.Cookies[CookieName])
+            ? next(context) : RefuseAsync(context, "a screen that was not let in");
 
     /// <summary>Lets a screen in that brings the token, and takes the token out of its address.</summary>
     public static Task EnterAsync(HttpContext context, PageToken token)
     {
         if (!token.Is(context.Request.Query["token"]))
             return RefuseAsync(context, "a link with another token, or none");
-        context.Response.Cookies.Append(CookieName, token.Cookie, new() { HttpOnly = true, SameSite = SameSiteMode.Strict, Path = "/", MaxAge = Stay });
+        context.Response.Cookies.Append(
+            CookieName, token.Cookie, new() { HttpOnly = true, SameSite = SameSiteMode.Strict, Path = "/", MaxAge = Stay });
         context.Response.StatusCode = StatusCodes.Status303SeeOther;
         context.Response.Headers.Location = "/";
         context.Response.Headers.CacheControl = "no-store";

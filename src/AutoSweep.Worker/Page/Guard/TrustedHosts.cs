@@ -14,7 +14,9 @@ public static class TrustedHosts
     /// <summary>The names, for a message.</summary>
     /// <param name="options">How the page is served.</param>
     public static string Words(BenchPageOptions options) =>
-        options.NeedsToken ? $"this computer's address, or its name {Environment.MachineName}, with the page's port" : "127.0.0.1 or localhost, with the page's port";
+        options.NeedsToken
+            ? $"this computer's address, or its name {Environment.MachineName}, with the page's port"
+            : "127.0.0.1 or localhost, with the page's port";
 
     /// <summary>Whether a request names this page.</summary>
     /// <param name="host">Host, as it came.</param>

@@ -36,7 +36,13 @@ internal static class Layout
     /// <summary>Everything that is wrong, in words.</summary>
     public static async Task<string[]> WrongAsync(IPage page) => await page.EvaluateAsync<string[]>(Wrong);
 
-    /// <summary>How many pixels of an element lie below the edge of the screen that is not scrolled; 0 when it is wholly seen.</summary>
-    public static async Task<double> BelowAsync(IPage page, string selector) => await page.EvaluateAsync<double>(
-        "selector => Math.max(0, document.querySelector(selector).getBoundingClientRect().bottom + scrollY - innerHeight)", selector);
+    /// <summary>Which of these are not there, or end below the edge of the screen that is not scrolled. One question: the page lives.</summary>
+    public static async Task<string[]> BelowAsync(IPage page, IEnumerable<string> selectors) => await page.EvaluateAsync<string[]>(
+        """
+        selectors => selectors
+          .map(selector => [selector, document.querySelector(selector)])
+          .map(([selector, one]) => [selector, one === null ? Infinity : one.getBoundingClientRect().bottom + scrollY - innerHeight])
+          .filter(([, below]) => below > 0)
+          .map(([selector, below]) => `${selector} ends ${below.toFixed(0)} px below the screen`)
+        """, selectors);
 }

@@ -35,15 +35,16 @@ internal sealed class PictureBook : IDisposable
         }
     }
 
-    /// <summary>Holds that these can be seen without scrolling.</summary>
-    public async Task SeenAtOnceAsync(Screen screen, string name, params string[] selectors)
+    /// <summary>Takes what is seen without scrolling: a picture for the documentation.</summary>
+    public async Task TakeFirstSightAsync(Screen screen, string name, DisplaySize size)
     {
-        foreach (var selector in selectors)
-        {
-            if (await Layout.BelowAsync(screen.Page, selector) is > 0 and var below)
-                Wrong.Add(FormattableString.Invariant($"{name}: {selector} ends {below:0} px below the screen"));
-        }
+        await screen.Page.SetViewportSizeAsync(size.Width, size.Height);
+        await screen.Page.ScreenshotAsync(new() { Path = Path.Combine(_folder, name + ".png") });
     }
+
+    /// <summary>Holds that these can be seen without scrolling.</summary>
+    public async Task SeenAtOnceAsync(Screen screen, string name, params IEnumerable<string> selectors) =>
+        Wrong.AddRange((await Layout.BelowAsync(screen.Page, selectors)).Select(wrong => $"{name}: {wrong}"));
 
     /// <summary>Holds that nothing was wrong and that the browser complained of nothing.</summary>
     public void Hold(params IEnumerable<Screen> screens)
