@@ -27,8 +27,6 @@ public sealed class PicturesTests(DemoRecord record, PageBrowser browser) : ICla
             if (place != "")
                 await screen.Page.Keyboard.PressAsync("Shift");
             await book.TakeAsync(screen, place == "" ? "bench-rest" : place, DisplaySize.All);
-            if (place == "levels")
-                await book.TakeFirstSightAsync(screen, "page-levels", DisplaySize.Portrait);
         }
 
         book.Hold(screen);
