@@ -34,7 +34,7 @@ public sealed class AccessTests(DemoRecord record, PageBrowser browser) : IClass
     [InlineData(ColorScheme.Dark)]
     public async Task No_state_of_the_bench_breaks_a_rule(ColorScheme scheme)
     {
-        await using var served = await ServedPage.StartAsync("--simulated", "--sim-bench", "small", "--clock-rate", "3");
+        await using var served = await ServedPage.StartAsync("--simulated", "--sim-bench", "small", "--clock-rate", "8");
         var screen = await browser.OpenAsync(served.Address, scheme);
         List<string> broken = [.. await BrokenAsync(screen, "no job")];
         await screen.BeginJobAsync("Wren 1", JobAtBench.Smallbench);
