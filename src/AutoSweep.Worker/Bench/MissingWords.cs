@@ -32,7 +32,7 @@ public static class MissingWords
     /// <param name="resource">Its resource name.</param>
     /// <param name="fault">What was found there.</param>
     public static string Of(string name, string resource, BenchFaultException fault) =>
-        $"Paused. {Of(name, resource, fault, "stop and begin anew")} The work goes on by itself; leave what is clipped where it is. Ctrl-C stops.";
+        $"Paused. {Of(name, resource, fault, "stop and begin anew")} The work goes on by itself; leave what is clipped where it is.{TerminalStop}";
 
     private static string Of(MissingInstrument missing) => Of(Name(missing.Instrument), missing.Resource, missing.Fault, "stop, then use --resume");
 

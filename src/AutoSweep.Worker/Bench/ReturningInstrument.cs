@@ -1,6 +1,5 @@
 using AutoSweep.Core;
 using AutoSweep.Instruments.Links;
-using AutoSweep.Worker.Terminal;
 
 namespace AutoSweep.Worker.Bench;
 
@@ -8,10 +7,10 @@ namespace AutoSweep.Worker.Bench;
 /// <typeparam name="TInstrument">Its kind.</typeparam>
 /// <param name="first">The instrument, open; owned from now on.</param>
 /// <param name="place">Where it is, and how it is known again.</param>
-/// <param name="lines">Where the person is told of a gap.</param>
+/// <param name="gaps">Where the person is told of a gap.</param>
 /// <param name="clock">The bench's clock.</param>
 public sealed class ReturningInstrument<TInstrument>(
-    TInstrument first, InstrumentPlace<TInstrument> place, GapLines lines, TimeProvider clock) : IAsyncDisposable
+    TInstrument first, InstrumentPlace<TInstrument> place, IGapTeller gaps, TimeProvider clock) : IAsyncDisposable
     where TInstrument : class, IAsyncDisposable
 {
     private readonly string _resource = ResourceName.Parse(place.Resource).ToString();
@@ -68,10 +67,10 @@ public sealed class ReturningInstrument<TInstrument>(
 
     private async Task ReturnAsync(BenchFaultException fault, CancellationToken cancellationToken)
     {
-        lines.Missing(MissingWords.Of(place.Name, _resource, fault));
+        gaps.Missing(MissingWords.Of(place.Name, _resource, fault));
         await DisposeAsync();
         await Reopening.Tries(clock).ExecuteAsync(async cancel => await IsBackAsync(cancel), cancellationToken);
-        lines.Back($"The {place.Name} is back. {place.GoesOn}");
+        gaps.Back($"The {place.Name} is back. {place.GoesOn}");
     }
 
     private async ValueTask<bool> IsBackAsync(CancellationToken cancellationToken)
@@ -83,7 +82,7 @@ public sealed class ReturningInstrument<TInstrument>(
         }
         catch (BenchFaultException fault) when (Reopening.IsStillMissing(fault))
         {
-            lines.StillMissing(MissingWords.Of(place.Name, _resource, fault));
+            gaps.StillMissing(MissingWords.Of(place.Name, _resource, fault));
             return false;
         }
     }

@@ -17,9 +17,15 @@ public sealed class StepByStepClips(IOperatorKeys keys, JobRecord record, BenchB
         while (true)
         {
             var next = Next(stage);
+            // The output before must not stay: screens show the one at the clips larger than the next.
             board.Show(status => status with
             {
                 Activity = BenchActivity.Waiting,
+                Output = null,
+                ToneHertz = null,
+                Readings = [],
+                Fit = null,
+                Levelling = null,
                 Next = next,
                 Message = $"Clip output {next}, then Enter. s skips it, u takes the last result back, q stops.",
             });

@@ -6,6 +6,7 @@ using AutoSweep.Worker.Job;
 using AutoSweep.Worker.Parts;
 using AutoSweep.Worker.Reports;
 using AutoSweep.Worker.Stock;
+using AutoSweep.Worker.Terminal;
 using Spectre.Console;
 
 namespace AutoSweep.Worker.Commands;
@@ -25,7 +26,7 @@ public static class DemoParts
     {
         using var record = JobRecord.Resume(JobFolder.Open(folder), setAsideDamage: false, TimeProvider.System);
         var ledger = new StockLedger(Path.Combine(record.Folder.Path, "stock.jsonl"), TimeProvider.System);
-        await using var bench = await PartBench.OpenAsync(simulator.Wiring, 0, rate, cancellationToken);
+        await using var bench = await PartBench.OpenAsync(simulator.Wiring, 0, rate, GapScreen.Lines, cancellationToken);
         Say($"Taking in {simulator.Parts} parts of an invented drawer ...");
         await new PartIntake(bench.Parts, ledger, Label, TextWriter.Null, TimeProvider.System).RunAsync(simulator.Parts, cancellationToken);
         var options = new MatchOptions();

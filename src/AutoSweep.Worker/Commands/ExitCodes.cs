@@ -13,7 +13,7 @@ public static class ExitCodes
         (JobOutcome.Unforeseen, "a fault that nobody foresaw; the log has it"),
         (JobOutcome.BadUsage, "the command line cannot be understood"),
         ((int)BenchFault.BadFile, "a file that was given cannot be used"),
-        ((int)BenchFault.NotReachable, "an instrument cannot be reached"),
+        ((int)BenchFault.NotReachable, "an instrument cannot be reached; serve: the address cannot be listened on, or the data folder not written"),
         ((int)BenchFault.NoAnswer, "an instrument does not answer, or not so that it can be read"),
         ((int)BenchFault.WrongIdentity, "an instrument is another than it should be"),
         ((int)BenchFault.WrongCalibration, "the calibration belongs to another fixture"),

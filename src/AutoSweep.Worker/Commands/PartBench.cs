@@ -1,7 +1,6 @@
 using AutoSweep.Instruments.Meters;
 using AutoSweep.Worker.Bench;
 using AutoSweep.Worker.Parts;
-using AutoSweep.Worker.Terminal;
 using Microsoft.Extensions.Logging.Abstractions;
 
 namespace AutoSweep.Worker.Commands;
@@ -11,7 +10,7 @@ namespace AutoSweep.Worker.Commands;
 /// <param name="parts">The parts.</param>
 public sealed class PartBench(ReturningInstrument<ICapacitanceMeter>? meter, IPartSource parts) : IAsyncDisposable
 {
-    private const string GoesOn = "What is listed above is written down; a part that was being read is read anew.";
+    private const string GoesOn = "What was taken in is written down; a part that was being read is read anew.";
 
     /// <summary>The parts as they come.</summary>
     public IPartSource Parts => parts;
@@ -25,9 +24,11 @@ public sealed class PartBench(ReturningInstrument<ICapacitanceMeter>? meter, IPa
     /// <param name="wiring">The bench.</param>
     /// <param name="typedAccuracyShare">The accuracy of typed values as a share.</param>
     /// <param name="rate">How much faster than real the bench's clock runs.</param>
+    /// <param name="gaps">Where the person is told when the meter is lost in the middle of the work.</param>
     /// <param name="cancellationToken">Ends the attempt.</param>
     /// <exception cref="Core.BenchFaultException">The meter cannot be reached, or is another.</exception>
-    public static async Task<PartBench> OpenAsync(BenchWiring wiring, double typedAccuracyShare, double rate, CancellationToken cancellationToken)
+    public static async Task<PartBench> OpenAsync(
+        BenchWiring wiring, double typedAccuracyShare, double rate, IGapTeller gaps, CancellationToken cancellationToken)
     {
         if (wiring.CapacitanceMeter is not { } resource)
             return new(null, new TypedParts(Console.In, Console.Out, typedAccuracyShare));
@@ -37,7 +38,7 @@ public sealed class PartBench(ReturningInstrument<ICapacitanceMeter>? meter, IPa
             CapacitanceMeterLeads = Core.Quantities.Capacitance.FromPicofarads(wiring.CapacitanceMeterLeadsPicofarads),
         };
         var place = InstrumentPlaces.CapacitanceMeter(resource, wiring.CapacitanceMeterDriver, options, GoesOn);
-        var meter = new ReturningInstrument<ICapacitanceMeter>(await place.Open(cancellationToken), place, GapScreen.Lines, clock);
+        var meter = new ReturningInstrument<ICapacitanceMeter>(await place.Open(cancellationToken), place, gaps, clock);
         return new(meter, new PausingParts(meter, new()));
     }
 

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using AutoSweep.Worker.Bench;
+using AutoSweep.Worker.Terminal;
 
 namespace AutoSweep.Worker.Commands;
 
@@ -44,6 +45,6 @@ public sealed class PartsFlags
     public Task<PartBench> OpenAsync(ParseResult parsed, CancellationToken cancellationToken)
     {
         var wiring = parsed.GetValue(_bench) is { } file ? BenchWiringFile.Read(file) : new();
-        return PartBench.OpenAsync(_meter.Over(wiring, parsed), parsed.GetValue(_accuracy) / 100, parsed.GetValue(_rate), cancellationToken);
+        return PartBench.OpenAsync(_meter.Over(wiring, parsed), parsed.GetValue(_accuracy) / 100, parsed.GetValue(_rate), GapScreen.Lines, cancellationToken);
     }
 }

@@ -73,7 +73,7 @@ public static class ServeCommand
 
     private static async Task<JobOutcome> RunAsync(BenchPageOptions options, string? simBench, bool makesToken, CancellationToken cancellationToken)
     {
-        Directory.CreateDirectory(options.Desk.Jobs);
+        options.Desk.RequireWritable();
         await using var simulator = simBench is null ? null : await SimulateAsync(simBench, options.Desk, cancellationToken);
         if (makesToken)
             PageToken.Make(options.Desk.Data);

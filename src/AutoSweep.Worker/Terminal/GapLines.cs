@@ -1,30 +1,31 @@
+using AutoSweep.Worker.Bench;
+
 namespace AutoSweep.Worker.Terminal;
 
 /// <summary>Tells the person at a terminal of an instrument that is missing, and of its return.</summary>
 /// <param name="line">Takes a line.</param>
 /// <param name="bell">Takes the bell's character.</param>
-public sealed class GapLines(Action<string> line, Action<string> bell)
+public sealed class GapLines(Action<string> line, Action<string> bell) : IGapTeller
 {
     private string? _said;
 
-    /// <summary>A gap begins: two beeps, as for every question.</summary>
-    /// <param name="words">What is missing, and what to look at.</param>
+    /// <inheritdoc/>
+    /// <remarks>Two beeps, as for every question.</remarks>
     public void Missing(string words)
     {
         bell("\a\a");
         StillMissing(words);
     }
 
-    /// <summary>Another try has failed; told only where it found another thing than the last.</summary>
-    /// <param name="words">What is missing, and what to look at.</param>
+    /// <inheritdoc/>
+    /// <remarks>Told only where it found another thing than the last.</remarks>
     public void StillMissing(string words)
     {
         if (words != _said)
             Say(words);
     }
 
-    /// <summary>The instrument is back.</summary>
-    /// <param name="words">Which, and what begins anew.</param>
+    /// <inheritdoc/>
     public void Back(string words)
     {
         Say(words);

@@ -1,7 +1,7 @@
 using AutoSweep.Pages.Tests.BenchPage.Support;
 using AutoSweep.Pages.Tests.Support;
-using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
+using static AutoSweep.Pages.Tests.BenchPage.Support.AccessRules;
 
 namespace AutoSweep.Pages.Tests.BenchPage;
 
@@ -9,8 +9,6 @@ namespace AutoSweep.Pages.Tests.BenchPage;
 [Collection(DemoRecordDefinition.Name)]
 public sealed class AccessTests(DemoRecord record, PageBrowser browser) : IClassFixture<PageBrowser>
 {
-    private static readonly string[] Rules = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
-
     [BrowserTheory]
     [InlineData(ColorScheme.Light)]
     [InlineData(ColorScheme.Dark)]
@@ -114,15 +112,6 @@ public sealed class AccessTests(DemoRecord record, PageBrowser browser) : IClass
         }
 
         Assert.True(small.Count == 0, string.Join("\n", small));
-    }
-
-    private static async Task<IEnumerable<string>> BrokenAsync(Screen screen, string place)
-    {
-        var found = await screen.Page.RunAxe(new Deque.AxeCore.Commons.AxeRunOptions
-        {
-            RunOnly = new() { Type = "tag", Values = [.. Rules] },
-        });
-        return found.Violations.SelectMany(broken => broken.Nodes.Select(node => $"/{place}: {broken.Id}: {broken.Help}: {string.Join("; ", node.Any.Concat(node.All).Select(check => check.Message))} {node.Html}"));
     }
 
     // With a limit: a field that cannot be reached must end the test.

@@ -46,6 +46,22 @@ public sealed class StepByStepClipsTests : IDisposable
         Assert.Equal(9, await NextAsync(OperatorKey.Undo, OperatorKey.Undo, OperatorKey.Go));
     }
 
+    // A screen shows the output at the clips larger than the next one: whoever went by it clipped the output before once more.
+    [Fact]
+    public async Task While_an_output_is_asked_for_the_one_before_stands_on_no_screen()
+    {
+        _job.Append(Some.Swept(9));
+        var board = new BenchBoard();
+        board.Show(status => status with { Activity = BenchActivity.Done, Output = 9, ToneHertz = 880 });
+        List<BenchStatus> shown = [];
+        board.Changed += shown.Add;
+
+        await new StepByStepClips(new FakeKeys(OperatorKey.Go), _job, board).NextAsync(JobStage.Sweep, default);
+
+        Assert.All(shown, status => Assert.Equal((BenchActivity.Waiting, null, null, 10), (status.Activity, status.Output, status.ToneHertz, status.Next)));
+        Assert.NotEmpty(shown);
+    }
+
     [Fact]
     public async Task Stop_ends_the_stage()
     {

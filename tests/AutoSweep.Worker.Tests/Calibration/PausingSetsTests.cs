@@ -63,7 +63,7 @@ public sealed class PausingSetsTests
     {
         var box = new ReturningInstrument<IRelayBox>(
             _first, new("fixture", Fixture, one => one.Serial, _ => Task.FromResult<IRelayBox>(_second), "It is read anew."),
-            new(_place.Said.Add, _place.Said.Add), _place.Clock);
+            new AutoSweep.Worker.Terminal.GapLines(_place.Said.Add, _place.Said.Add), _place.Clock);
         var meter = _place.ThenGone().Then(_after).Begin(_before);
         var reader = new PausingSets(box, meter, (relays, reading) => new MeteredSets(relays, reading!));
         return await _place.PassAsync(new RelaySetRun(reader).ReadAsync(sets, 2, default));

@@ -32,10 +32,10 @@ internal sealed class ReturningMeters
         return this;
     }
 
-    public ReturningInstrument<ICapacitanceMeter> Begin(ICapacitanceMeter first) => new(
+    public ReturningInstrument<ICapacitanceMeter> Begin(ICapacitanceMeter first, IGapTeller? gaps = null) => new(
         first,
         new("capacitance meter", Resource, meter => meter.Identity.Serial, _ => Task.FromResult(_openings.Dequeue()()), "It is read anew."),
-        new(Said.Add, Said.Add),
+        gaps ?? new GapLines(Said.Add, Said.Add),
         Clock);
 
     /// <summary>Lets the waits pass until the work has ended.</summary>

@@ -61,6 +61,8 @@ public static class StateWords
         BenchActivity.Moving => "Hold still",
         BenchActivity.Done => "Done",
         BenchActivity.NeedsYou => "Please look",
+        // Work with parts needs one instrument only, and that is none of the generator's.
+        BenchActivity.Paused when status.Missing.Count == 0 => "No capacitance meter",
         BenchActivity.Paused => $"No {MissingWords.Names(status.Missing).Replace("and the", "and no", StringComparison.Ordinal)}",
         _ => "All done",
     };

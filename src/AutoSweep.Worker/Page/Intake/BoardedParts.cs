@@ -31,7 +31,7 @@ public sealed class BoardedParts(IPartSource source, BenchBoard board) : IPartSo
     public Task FinishAsync(CancellationToken cancellationToken)
     {
         Asked = [];
-        board.Show(status => status with { Output = null, Activity = BenchActivity.Finished });
+        board.Show(status => status with { Output = null, Activity = BenchActivity.Finished, Message = null });
         return source.FinishAsync(cancellationToken);
     }
 
@@ -46,7 +46,7 @@ public sealed class BoardedParts(IPartSource source, BenchBoard board) : IPartSo
     /// <inheritdoc/>
     public Task SignalAsync(bool isFine, CancellationToken cancellationToken)
     {
-        board.Show(status => status with { Activity = isFine ? BenchActivity.Done : BenchActivity.NeedsYou });
+        board.Show(status => status with { Activity = isFine ? BenchActivity.Done : BenchActivity.NeedsYou, Message = null });
         board.Sound(isFine ? BenchSound.Done : BenchSound.Question);
         return source.SignalAsync(isFine, cancellationToken);
     }

@@ -32,7 +32,7 @@ public abstract class PartWork(BenchWiring? wiring, PartOptions options, DeskOpt
     {
         await using var bench = IsTyped
             ? new PartBench(null, new AskedParts(Dialogue, options.AccuracyPercent / 100))
-            : await PartBench.OpenAsync(wiring!, 0, desk.ClockRate, cancellationToken);
+            : await PartBench.OpenAsync(wiring!, 0, desk.ClockRate, new BoardedGap(Board), cancellationToken);
         Parts = new(bench.Parts, Board);
         await WorkAsync(Parts, cancellationToken);
         Board.Show(status => status with { Activity = BenchActivity.Finished });

@@ -15,7 +15,8 @@ public sealed class TakingIn(BenchWiring? wiring, IntakeLabel label, PartOptions
     : PartWork(wiring, options, desk, clock)
 {
     private readonly TimeProvider _clock = clock;
-    private long _before;
+    // None until the work has begun: nothing has come in before.
+    private long? _before;
 
     /// <inheritdoc/>
     public override string Name => "Parts come in";
@@ -24,8 +25,8 @@ public sealed class TakingIn(BenchWiring? wiring, IntakeLabel label, PartOptions
     public IntakeLabel Label => label;
 
     /// <summary>The parts that came in since the work began and were not taken back, the latest last.</summary>
-    public IReadOnlyList<Part> Taken(StockState stock) => [.. stock.Entries
-        .SkipWhile(entry => entry.Sequence <= _before)
+    public IReadOnlyList<Part> Taken(StockState stock) => _before is not { } before ? [] : [.. stock.Entries
+        .SkipWhile(entry => entry.Sequence <= before)
         .Where(entry => !stock.Idle.Contains(entry.Sequence))
         .SelectMany(entry => entry.Event is PartsTakenIn taken ? taken.Parts : [])];
 

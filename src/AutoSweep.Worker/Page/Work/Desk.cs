@@ -51,6 +51,9 @@ public sealed class Desk(DeskOptions options, ILoggerFactory logs, TimeProvider 
     /// <exception cref="BenchFaultException">bench.json cannot be used.</exception>
     public BenchWiring? Wiring => File.Exists(options.Wiring) ? BenchWiringFile.Read(options.Wiring) : null;
 
+    /// <summary>Tells one version of bench.json from another without reading it; no bytes where there is none.</summary>
+    public (DateTime At, long Bytes) WiringStamp => new FileInfo(options.Wiring) is { Exists: true } file ? (file.LastWriteTimeUtc, file.Length) : default;
+
     /// <summary>Begins a new job and puts it on the bench.</summary>
     /// <exception cref="BenchFaultException">The name is no name, the folder holds a job, or work goes on.</exception>
     public Task BeginAsync(string name, GeneratorProfile profile) =>

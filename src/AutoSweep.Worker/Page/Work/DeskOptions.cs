@@ -1,3 +1,4 @@
+using AutoSweep.Core;
 using AutoSweep.Worker.Stock;
 
 namespace AutoSweep.Worker.Page.Work;
@@ -25,4 +26,29 @@ public sealed record DeskOptions
 
     /// <summary>The name of the job that was on the bench last, so that a restart finds it again.</summary>
     public string LastJob => Path.Combine(Data, "last-job.txt");
+
+    /// <summary>Makes the data folder where it is not there yet, and tries whether it can be written.</summary>
+    /// <exception cref="BenchFaultException">It cannot: better told before the first reading than after it.</exception>
+    public void RequireWritable()
+    {
+        try
+        {
+            Directory.CreateDirectory(Jobs);
+            TryWriting(Data);
+            TryWriting(Jobs);
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            throw new BenchFaultException(BenchFault.NotReachable, $"{Data} cannot be written ({fault.Message})", "a data folder that this user may write",
+                "mend its permissions or the disk, or name another folder with --data", fault);
+        }
+    }
+
+    // Permissions alone do not tell: the disk may be full, or mounted to be read only.
+    private static void TryWriting(string folder)
+    {
+        using var trial = new FileStream(
+            Path.Combine(folder, Path.GetRandomFileName()), FileMode.CreateNew, FileAccess.Write, FileShare.None, 1, FileOptions.DeleteOnClose);
+        trial.WriteByte(0);
+    }
 }

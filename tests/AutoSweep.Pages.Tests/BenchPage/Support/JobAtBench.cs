@@ -9,6 +9,19 @@ internal static class JobAtBench
     /// <summary>The generator of the simulated bench <c>small</c>.</summary>
     public const string Smallbench = "Smallbench 14";
 
+    /// <summary>Writes down a bench without any wire: a box that is dialled by hand and a meter that is read by eye.</summary>
+    public static async Task WireByHandAsync(this Screen screen)
+    {
+        await screen.GoAsync("wiring");
+        await screen.Page.CheckAsync("#by-eye");
+        await screen.Page.FillAsync("#eye-accuracy", "1");
+        await screen.Page.FillAsync("#gain", "20");
+        await screen.Page.CheckAsync("#by-hand");
+        await screen.Page.FillAsync("#box-name", "an invented box of 1 %");
+        await screen.PressAsync("Keep this wiring");
+        await screen.SeesAsync("Kept. Now check the wires.");
+    }
+
     /// <summary>Begins a job and comes to the bench with it.</summary>
     public static async Task BeginJobAsync(this Screen screen, string name, string generator)
     {

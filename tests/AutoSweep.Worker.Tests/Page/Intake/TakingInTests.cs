@@ -63,14 +63,22 @@ public sealed class TakingInTests : IDisposable
     }
 
     [Fact]
-    public async Task A_capacitance_meter_that_is_not_there_is_told_and_nothing_goes_on()
+    public async Task A_capacitance_meter_that_is_not_there_is_told_nothing_goes_on_and_parts_of_before_are_not_counted()
     {
+        await using var earlier = Work(null);
+        earlier.Start();
+        await earlier.AnswerAsync("104.5n");
+        await earlier.AnswerAsync("q");
+        await earlier.EndAsync();
+        var before = earlier.Ledger.Read();
         await using var work = Work(new() { CapacitanceMeter = "TCPIP::127.0.0.1::1::SOCKET" });
+
         work.Start();
         await work.EndAsync();
 
         Assert.Equal(WorkProgress.Failed, work.Progress);
         Assert.IsType<Core.BenchFaultException>(work.Fault);
+        Assert.Empty(work.Taken(before));
     }
 
     [Theory]

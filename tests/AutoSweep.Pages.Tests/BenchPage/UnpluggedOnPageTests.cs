@@ -1,0 +1,85 @@
+using AutoSweep.Bench.Tests.Support;
+using AutoSweep.Core.Stock;
+using AutoSweep.Pages.Tests.BenchPage.Support;
+using AutoSweep.Pages.Tests.Support;
+using AutoSweep.Worker.Bench;
+using AutoSweep.Worker.Stock;
+
+namespace AutoSweep.Pages.Tests.BenchPage;
+
+/// <summary>What happens on the page when a plug is pulled, or the program killed, while parts come in.</summary>
+public sealed class UnpluggedOnPageTests(PageBrowser browser) : IClassFixture<PageBrowser>
+{
+    private const double Rate = 10;
+
+    // Simulated seconds: three of the wall clock.
+    private const double Gap = 30;
+
+    private const int Parts = 12;
+
+    [BrowserFact]
+    public async Task A_capacitance_meter_that_is_unplugged_is_missed_by_name_and_every_part_comes_in_once()
+    {
+        await using var bench = await ServedBench.StartAsync("small", "parts", Rate, "--unplugging");
+        await using var served = await StartAsync(bench);
+        var screen = await browser.OpenAsync(served.Address);
+        await screen.GoAsync("stock");
+        await screen.PressAsync("Begin");
+        await TakenAsync(screen, 3);
+
+        await bench.UnplugAsync("capacitanceMeter", Gap);
+
+        await screen.StateAsync("Paused");
+        await screen.SeesAsync("No capacitance meter: plug it in, and the work goes on by itself");
+        await screen.SeesAsync($"The capacitance meter at {bench.CapacitanceMeter} is gone.");
+        Assert.Equal("question", await screen.Page.EvaluateAsync<string>("() => document.documentElement.dataset.sound"));
+        // Nobody touches the screen.
+        await TakenAsync(screen, Parts);
+        await screen.PressAsync("End of the bag");
+        await screen.SeesAsync($"{Parts} parts taken in.");
+        Assert.Equal(Parts, InLedger(served));
+    }
+
+    [BrowserFact]
+    public async Task After_a_kill_in_the_middle_every_part_that_was_told_is_in_the_ledger_and_the_rest_comes_in_afterwards()
+    {
+        await using var bench = await ServedBench.StartAsync("small", "parts", Rate);
+        await using var served = await StartAsync(bench);
+        var screen = await browser.OpenAsync(served.Address);
+        await screen.GoAsync("stock");
+        await screen.PressAsync("Begin");
+        await TakenAsync(screen, 4);
+
+        await screen.Page.EvaluateAsync("window.isBefore = true");
+        await served.KillAndRestartAsync("--clock-rate", "10");
+
+        var kept = InLedger(served);
+        Assert.InRange(kept, 4, Parts);
+        // The screen finds the program again by itself, and offers what was being done.
+        await screen.OrTellAsync(() => screen.Page.WaitForFunctionAsync("() => !window.isBefore"));
+        await screen.AliveAsync();
+        await screen.SeesAsync($"{kept} free");
+        await screen.PressAsync("Begin");
+        await TakenAsync(screen, 1);
+        await screen.PressAsync("End of the bag");
+        await screen.SeesAsync("taken in.");
+        Assert.InRange(InLedger(served), kept + 1, Parts + 1);
+    }
+
+    private static Task TakenAsync(Screen screen, int parts) => screen.OrTellAsync(() => screen.Page.WaitForFunctionAsync(
+        "n => parseInt(document.querySelector('#count')?.textContent ?? '0') >= n", parts));
+
+    private static int InLedger(ServedPage served) => new StockLedger(DataFolder.LedgerAt(served.Data), TimeProvider.System).Read().Entries
+        .Select(entry => entry.Event).OfType<PartsTakenIn>().Sum(taken => taken.Parts.Count);
+
+    private static async Task<ServedPage> StartAsync(ServedBench bench)
+    {
+        var data = Directory.CreateTempSubdirectory("autosweep-page-").FullName;
+        BenchWiringFile.Write(Path.Combine(data, "bench.json"), new()
+        {
+            Meter = bench.Meter, Fixture = bench.Fixture, Calibration = bench.Calibration, CapacitanceMeter = bench.CapacitanceMeter,
+            AmplifierGain = bench.Ready.GetProperty("amplifierGain").GetDouble(),
+        });
+        return await ServedPage.StartAsync(data, ["--clock-rate", FormattableString.Invariant($"{Rate}")]);
+    }
+}
