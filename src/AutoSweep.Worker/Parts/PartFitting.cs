@@ -24,6 +24,8 @@ public sealed class PartFitting(
     /// <returns>The outputs that are not fitted.</returns>
     public async Task<IReadOnlyList<int>> RunAsync(IReadOnlyList<MatchTarget> targets, CancellationToken cancellationToken)
     {
+        foreach (var found in FittingRepair.Complete(record, ledger.Read(), jobName, targets))
+            await SayAsync($"  output {found,3}: the stock has its parts fitted, and the job did not say so: written down now, with the values of the stock");
         foreach (var line in FitLine.Of(targets, ledger.Read(), jobName, options.ByBins))
         {
             if (!await FitAsync(line, cancellationToken))

@@ -96,6 +96,21 @@ public sealed class PartFittingTests : IDisposable
         Assert.Equal(PartStatus.Reserved, _ledger.Read().Parts["C"].Status);
     }
 
+    // The ledger is written first; this is what a kill between the two leaves behind.
+    [Fact]
+    public async Task What_the_stock_has_fitted_and_the_job_does_not_know_is_written_down()
+    {
+        await ReserveAsync();
+        var fitted = await _ledger.AppendAsync(new PartsFitted(JobName, 9, ["A", "B"]), default);
+        var parts = new FakeParts(82_000);
+
+        Assert.Empty(await FitAsync(parts));
+
+        Assert.Equal(["C"], parts.Asked);
+        Assert.Equal((100_000, fitted.Entry!.Sequence), (_job.State.Fitted[9].MeasuredPicofarads, _job.State.Fitted[9].LedgerSequence));
+        Assert.Contains("output   9", _said.ToString(), StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task By_bins_the_walk_opens_each_bin_once_in_ascending_order()
     {
