@@ -63,6 +63,7 @@ public sealed class AccessTests(DemoRecord record, PageBrowser browser) : IClass
         var screen = await browser.OpenAsync(served.Address);
         var keys = screen.Page.Keyboard;
 
+        await screen.ReadyForKeysAsync();
         await keys.PressAsync("Enter"); // Choose a job
         await screen.Page.WaitForSelectorAsync("#job-name");
         await TabToAsync(screen, "job-name");
@@ -72,6 +73,7 @@ public sealed class AccessTests(DemoRecord record, PageBrowser browser) : IClass
         await TabToAsync(screen, "begin-job");
         await keys.PressAsync("Enter");
         await screen.SeesAsync("Begin the survey");
+        await screen.ReadyForKeysAsync();
         await keys.PressAsync("Enter");
         await screen.MiddleAsync(2);
         await keys.PressAsync("q");
@@ -88,6 +90,7 @@ public sealed class AccessTests(DemoRecord record, PageBrowser browser) : IClass
         await screen.BeginJobAsync("Wren 3", JobAtBench.Smallbench);
         await screen.Page.EvaluateAsync("localStorage.setItem('autosweep.pedal', 'F13')");
         await screen.ReloadAsync();
+        await screen.ReadyForKeysAsync();
         await screen.Page.EvaluateAsync("dispatchEvent.call(document, new KeyboardEvent('keydown', { key: 'F13', code: 'F13', bubbles: true, cancelable: true }))");
         await screen.MiddleAsync(1);
     }

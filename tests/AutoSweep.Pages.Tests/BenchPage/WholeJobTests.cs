@@ -18,7 +18,7 @@ public sealed class WholeJobTests(PageBrowser browser, ITestOutputHelper output)
     [BrowserFact]
     public async Task From_a_new_job_to_the_record_with_a_reload_in_the_middle_of_every_stage()
     {
-        await using var served = await ServedPage.StartAsync("--simulated", "--sim-bench", "demo", "--clock-rate", "120");
+        await using var served = await ServedPage.StartAsync("--simulated", "--sim-bench", "demo", "--clock-rate", "80");
         var screen = await browser.OpenAsync(served.Address);
         var began = TimeProvider.System.GetTimestamp();
 

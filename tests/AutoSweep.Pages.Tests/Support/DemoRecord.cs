@@ -28,7 +28,7 @@ public sealed class DemoRecord : IAsyncLifetime
     {
         if (Tools.Missing is not null)
             return;
-        var run = await Run.WorkerAsync("demo", "--job", Folder);
+        var run = await Run.WorkerAsync("demo", "--job", Folder, "--clock-rate", "80");
         Assert.True(run.ExitCode == 0, run.Output + run.Errors);
         _playwright = await Playwright.CreateAsync();
         _browser = await _playwright.Chromium.LaunchAsync(new() { ExecutablePath = Tools.Chromium, Args = Flags });

@@ -47,6 +47,9 @@ internal sealed class Screen
     /// <summary>Waits until nothing on the page says that it is still being read.</summary>
     public Task QuietAsync() => OrTellAsync(() => Page.WaitForFunctionAsync("() => !document.querySelector('main').innerText.includes('…')"));
 
+    /// <summary>Waits until the main button can be pressed: a screen knows a moment before its buttons do that it holds the controls.</summary>
+    public Task ReadyForKeysAsync() => OrTellAsync(() => Page.WaitForSelectorAsync("[data-pedal]:not([disabled])"));
+
     /// <summary>Presses the button that has this text.</summary>
     public Task PressAsync(string text) => OrTellAsync(() => Page.GetByRole(AriaRole.Button, new() { Name = text }).First.ClickAsync());
 
