@@ -1,13 +1,14 @@
 using System.Buffers.Binary;
 using System.Diagnostics;
 using System.Runtime.InteropServices;
+using System.Text.RegularExpressions;
 using AutoSweep.Bench.Tests.Support;
 using Xunit.Abstractions;
 
 namespace AutoSweep.Bench.Tests;
 
 /// <summary>One file for each computer, built as docs/service.md says. The one for this kind of computer is started, with no .NET in its environment.</summary>
-public sealed class PublishTests(PublishedPrograms programs, ITestOutputHelper output) : IClassFixture<PublishedPrograms>, IDisposable
+public sealed partial class PublishTests(PublishedPrograms programs, ITestOutputHelper output) : IClassFixture<PublishedPrograms>, IDisposable
 {
     // The demo takes a quarter of a minute on two busy cores; a start that hangs is a failure.
     private static readonly TimeSpan Patience = TimeSpan.FromMinutes(2);
@@ -94,6 +95,29 @@ public sealed class PublishTests(PublishedPrograms programs, ITestOutputHelper o
         Assert.Equal(7, File.ReadAllLines(Path.Combine(job, "sweeps.csv")).Length);
     }
 
+    // Pages, styles and the framework's script lie beside the program and are found from any folder.
+    [Fact]
+    public async Task It_serves_the_page_with_all_that_the_page_asks_for()
+    {
+        using var served = Process.Start(await StartOfAsync(["serve", "--data", _folder.File("data"), "--port", "0"]))!;
+        served.StandardInput.Close();
+        using var limit = new CancellationTokenSource(Patience, TimeProvider.System);
+        try
+        {
+            var line = await served.StandardOutput.ReadLineAsync(limit.Token) ?? await served.StandardError.ReadToEndAsync(limit.Token);
+            using var browser = new HttpClient { BaseAddress = new(line.Split(": ", 2)[1].Trim()) };
+            var page = await browser.GetStringAsync("/", limit.Token);
+            var asked = Asked().Matches(page).Select(match => match.Groups["address"].Value).ToList();
+            Assert.Contains(asked, address => address.StartsWith("_framework/blazor.web", StringComparison.Ordinal));
+            foreach (var address in asked)
+                Assert.NotEmpty(await browser.GetStringAsync(address, limit.Token));
+        }
+        finally
+        {
+            served.Kill(entireProcessTree: true);
+        }
+    }
+
     // As a system account may be: without a folder to unpack to it says so and ends; DOTNET_BUNDLE_EXTRACT_BASE_DIR, as in the unit file, mends it.
     [Fact]
     public async Task Without_a_folder_to_unpack_to_it_says_so_instead_of_hanging()
@@ -123,12 +147,19 @@ public sealed class PublishTests(PublishedPrograms programs, ITestOutputHelper o
     // As the page's table says; and no second file to run: a library beside the program would mean that it is not one file.
     private static void CheckFolder(string folder)
     {
-        foreach (var inside in new[] { "drivers/scpi-dmm/driver.json", "fonts", "generator-profiles", "service/autosweep.service", "sim/benches" })
+        foreach (var inside in new[] { "drivers/scpi-dmm/driver.json", "wwwroot/bench.css", "fonts", "generator-profiles", "service/autosweep.service", "sim/benches" })
             Assert.True(Path.Exists(Path.Combine(folder, inside)), inside);
         Assert.DoesNotContain(Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories), path => Path.GetExtension(path) is ".dll" or ".so");
     }
 
     private async Task<Run> RunAsync(IEnumerable<string> arguments, Action<ProcessStartInfo>? change = null)
+    {
+        var start = await StartOfAsync(arguments);
+        change?.Invoke(start);
+        return await Run.EndAsync(Process.Start(start)!, Patience);
+    }
+
+    private async Task<ProcessStartInfo> StartOfAsync(IEnumerable<string> arguments)
     {
         var start = new ProcessStartInfo(Path.Combine(await programs.FolderAsync(ThisComputer), "autosweep"), arguments)
         {
@@ -139,7 +170,9 @@ public sealed class PublishTests(PublishedPrograms programs, ITestOutputHelper o
         start.Environment.Clear();
         start.Environment["HOME"] = _folder.Path;
         start.Environment["DOTNET_BUNDLE_EXTRACT_BASE_DIR"] = _folder.File("unpacked");
-        change?.Invoke(start);
-        return await Run.EndAsync(Process.Start(start)!, Patience);
+        return start;
     }
+
+    [GeneratedRegex("(?:src|href)=\"(?<address>[^\":]+\\.(?:js|css))\"")]
+    private static partial Regex Asked();
 }
