@@ -44,10 +44,11 @@ public sealed class BoardedParts(IPartSource source, BenchBoard board) : IPartSo
     }
 
     /// <inheritdoc/>
-    public Task SignalAsync(bool isFine, CancellationToken cancellationToken)
+    public async Task SignalAsync(bool isFine, CancellationToken cancellationToken)
     {
+        // The meter first: who sees "taken in" here and stops has heard it there.
+        await source.SignalAsync(isFine, cancellationToken);
         board.Show(status => status with { Activity = isFine ? BenchActivity.Done : BenchActivity.NeedsYou, Message = null });
         board.Sound(isFine ? BenchSound.Done : BenchSound.Question);
-        return source.SignalAsync(isFine, cancellationToken);
     }
 }

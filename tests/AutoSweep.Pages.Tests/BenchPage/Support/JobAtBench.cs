@@ -63,4 +63,8 @@ internal static class JobAtBench
         await screen.OrTellAsync(() => screen.Page.WaitForSelectorAsync("#ended"));
         Assert.True(await screen.Page.GetAttributeAsync("#ended", "data-progress") == "Done", await screen.Page.InnerTextAsync("main"));
     }
+
+    /// <summary>Waits until so many parts are taken in and the meter has beeped for the last one; nobody ends a bag before.</summary>
+    public static Task TakenInAsync(this Screen screen, int parts) => screen.OrTellAsync(() => screen.Page.WaitForFunctionAsync(
+        "n => parseInt(document.querySelector('#count')?.textContent ?? '0') === n && document.querySelector('#state[data-activity=Done]') !== null", parts));
 }

@@ -47,6 +47,21 @@ internal sealed class Screen
     /// <summary>Waits until nothing on the page says that it is still being read.</summary>
     public Task QuietAsync() => OrTellAsync(() => Page.WaitForFunctionAsync("() => !document.querySelector('main').innerText.includes('…')"));
 
+    /// <summary>Goes to a control with the Tab key. With a limit: one that cannot be reached must end the test.</summary>
+    public async Task TabToAsync(string selector)
+    {
+        await OrTellAsync(() => Page.WaitForSelectorAsync(selector));
+        var wanted = Page.Locator(selector).First;
+        for (var presses = 0; presses < 80; presses++)
+        {
+            if (await wanted.EvaluateAsync<bool>("one => one === document.activeElement"))
+                return;
+            await Page.Keyboard.PressAsync("Tab");
+        }
+
+        Assert.Fail($"{selector} was not reached in 80 presses of Tab.");
+    }
+
     /// <summary>Waits until the main button can be pressed: a screen knows a moment before its buttons do that it holds the controls.</summary>
     public Task ReadyForKeysAsync() => OrTellAsync(() => Page.WaitForSelectorAsync("[data-pedal]:not([disabled])"));
 
