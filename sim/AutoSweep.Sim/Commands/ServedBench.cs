@@ -60,6 +60,8 @@ internal sealed class ServedBench : IDisposable
         magnetHands = new(bench.Hands, simulated, Tell, bench.Seed + 5);
         meter.Displayed += magnetHands.Read;
         var clips = new CapacitanceClips(bench.Parts, simulated);
+        // Hands that will take parts in have taken the box off before: a worker that is there first must not take the box for a part.
+        if (options.Hands.Any(phase => phase is HandsPhase.Parts or HandsPhase.Fit)) clips.TakeOff();
         var lcr = new CapacitanceMeterInstrument(bench.CapacitanceMeter, simulated, clips, bench.Seed + 3);
         capacitancePort = new(lcr, bench.CapacitanceMeter.Wire, clock, options.CapacitanceMeterPort);
         var lcrEar = new BeepEar();
