@@ -38,6 +38,9 @@ public sealed class Desk(DeskOptions options, ILoggerFactory logs, TimeProvider 
     /// <summary>What the shop calls it.</summary>
     public string? NameOfJob => Job is { } job ? Path.GetFileName(job.Folder.Path) : null;
 
+    /// <summary>Why the last job is not on the bench again; none where it is, or another one is by now.</summary>
+    public BenchFaultException? NotOpened { get; private set; }
+
     /// <summary>The work that goes on, or ended last.</summary>
     public DeskWork? Work { get; private set; }
 
@@ -64,13 +67,21 @@ public sealed class Desk(DeskOptions options, ILoggerFactory logs, TimeProvider 
     public Task OpenAsync(string name) => ChangeJobAsync(name, folder => JobRecord.Resume(folder, setAsideDamage: false, clock));
 
     /// <summary>Puts the last job on the bench again, as after a restart; does nothing where there is none.</summary>
+    /// <remarks>One that cannot be opened, damaged or in use, is told and left alone: the page opens all the same, or nobody could choose another.</remarks>
     public async Task OpenLastAsync()
     {
         if (!File.Exists(options.LastJob))
             return;
-        var name = (await File.ReadAllTextAsync(options.LastJob)).Trim();
-        if (Directory.Exists(Path.Combine(options.Jobs, Known(name))))
-            await OpenAsync(name);
+        try
+        {
+            var name = JobName.Require(await File.ReadAllTextAsync(options.LastJob));
+            if (Directory.Exists(Path.Combine(options.Jobs, name)))
+                await OpenAsync(name);
+        }
+        catch (BenchFaultException fault)
+        {
+            NotOpened = fault;
+        }
     }
 
     /// <summary>Starts work.</summary>
@@ -139,7 +150,7 @@ public sealed class Desk(DeskOptions options, ILoggerFactory logs, TimeProvider 
 
     private async Task ChangeJobAsync(string name, Func<JobFolder, JobRecord> open)
     {
-        var known = Known(name);
+        var known = JobName.Require(name);
         await _gate.WaitAsync();
         try
         {
@@ -159,7 +170,7 @@ public sealed class Desk(DeskOptions options, ILoggerFactory logs, TimeProvider 
             }
 
             Job?.Dispose();
-            (Job, Work) = (next, null);
+            (Job, Work, NotOpened) = (next, null, null);
             next.Appended += _ => Tell();
             await File.WriteAllTextAsync(options.LastJob, known);
         }
@@ -176,6 +187,4 @@ public sealed class Desk(DeskOptions options, ILoggerFactory logs, TimeProvider 
         if (IsBusy)
             throw new BenchFaultException(BenchFault.StageNotReady, $"{Work!.Name} goes on", "a bench at rest", "wait until it is done, or stop it first");
     }
-
-    private static string Known(string name) => Page.Work.JobName.Require(name);
 }
