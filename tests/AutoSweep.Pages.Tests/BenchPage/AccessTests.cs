@@ -32,13 +32,25 @@ public sealed class AccessTests(DemoRecord record, PageBrowser browser) : IClass
     [InlineData(ColorScheme.Dark)]
     public async Task No_state_of_the_bench_breaks_a_rule(ColorScheme scheme)
     {
-        await using var served = await ServedPage.StartAsync("--simulated", "--sim-bench", "small", "--clock-rate", "8");
+        await using var served = await ServedPage.StartAsync("--simulated", "--sim-bench", "small", "--clock-rate", "3");
         var screen = await browser.OpenAsync(served.Address, scheme);
         List<string> broken = [.. await BrokenAsync(screen, "no job")];
         await screen.BeginJobAsync("Wren 1", JobAtBench.Smallbench);
         broken.AddRange(await BrokenAsync(screen, "at rest"));
+
+        // Hands-free, the state before the first clip is over when the hands are quick; step by step it lasts until a key.
+        await screen.Page.GetByText("Step by step").ClickAsync();
         await screen.BeginStageAsync("Begin the sweep");
-        foreach (var activity in new[] { "Waiting", "Reading", "Done" })
+        await screen.StateAsync("Waiting");
+        broken.AddRange(await BrokenAsync(screen, "Waiting"));
+        await screen.ReadyForKeysAsync();
+        await screen.Page.Keyboard.PressAsync("q");
+        await screen.Page.WaitForSelectorAsync("#ended[data-progress=Stopped]");
+        broken.AddRange(await BrokenAsync(screen, "stopped"));
+
+        await screen.Page.GetByText("hands-free").ClickAsync();
+        await screen.BeginStageAsync("Go on with the sweep");
+        foreach (var activity in new[] { "Reading", "Done" })
         {
             await screen.StateAsync(activity);
             broken.AddRange(await BrokenAsync(screen, activity));
