@@ -9,9 +9,9 @@ namespace AutoSweep.Worker.Page.Setup;
 public sealed class WiringKeeper(string path)
 {
     /// <summary>The wiring of before.</summary>
-    public string Before => Beside("bench-before.json");
+    public string Before => Beside("before");
 
-    private string Trial => Beside("bench-trial.json");
+    private string Trial => Beside("trial");
 
     /// <summary>Whether there is a wiring to go back to.</summary>
     public bool CanGoBack => File.Exists(Before);
@@ -69,7 +69,7 @@ public sealed class WiringKeeper(string path)
 
     private string Folder => Path.GetDirectoryName(Path.GetFullPath(path))!;
 
-    private string Beside(string name) => Path.Combine(Folder, name);
+    private string Beside(string which) => Path.Combine(Folder, $"{Path.GetFileNameWithoutExtension(path)}-{which}.json");
 
     private void Guarded(Action change)
     {

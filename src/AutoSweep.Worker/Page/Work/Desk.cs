@@ -2,6 +2,7 @@ using AutoSweep.Core;
 using AutoSweep.Core.Generator;
 using AutoSweep.Core.Journal;
 using AutoSweep.Worker.Bench;
+using AutoSweep.Worker.Files;
 using AutoSweep.Worker.Job;
 using AutoSweep.Worker.Stock;
 using Microsoft.Extensions.Logging;
@@ -131,6 +132,14 @@ public sealed class Desk(DeskOptions options, ILoggerFactory logs, TimeProvider 
     public JobRecord RequireJob() => Job ?? throw new BenchFaultException(
         BenchFault.StageNotReady, "no job is on the bench", "an open job", "begin a new one, or go on with one of the list");
 
+    /// <summary>Makes sure that no work goes on.</summary>
+    /// <exception cref="BenchFaultException">It does.</exception>
+    public void RequireIdle()
+    {
+        if (IsBusy)
+            throw new BenchFaultException(BenchFault.StageNotReady, $"{Work!.Name} goes on", "a bench at rest", "wait until it is done, or stop it first");
+    }
+
     /// <summary>How the bench is wired.</summary>
     /// <exception cref="BenchFaultException">It was not written down, or cannot be used.</exception>
     public BenchWiring RequireWiring() => Wiring ?? throw new BenchFaultException(
@@ -172,7 +181,7 @@ public sealed class Desk(DeskOptions options, ILoggerFactory logs, TimeProvider 
             Job?.Dispose();
             (Job, Work, NotOpened) = (next, null, null);
             next.Appended += _ => Tell();
-            await File.WriteAllTextAsync(options.LastJob, known);
+            WholeFile.Replace(options.LastJob, known);
         }
         finally
         {
@@ -182,9 +191,4 @@ public sealed class Desk(DeskOptions options, ILoggerFactory logs, TimeProvider 
         Tell();
     }
 
-    private void RequireIdle()
-    {
-        if (IsBusy)
-            throw new BenchFaultException(BenchFault.StageNotReady, $"{Work!.Name} goes on", "a bench at rest", "wait until it is done, or stop it first");
-    }
 }

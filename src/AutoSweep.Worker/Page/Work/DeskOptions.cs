@@ -15,8 +15,11 @@ public sealed record DeskOptions
     /// <summary>The folder that holds one folder a job.</summary>
     public string Jobs => Path.Combine(Data, "jobs");
 
+    /// <summary>The name of the file that says how the bench is wired. A simulated bench has one of its own, so that it never writes over a real one's.</summary>
+    public string WiringName { get; init; } = "bench.json";
+
     /// <summary>How the bench is wired.</summary>
-    public string Wiring => Path.Combine(Data, "bench.json");
+    public string Wiring => Path.Combine(Data, WiringName);
 
     /// <summary>The stock ledger.</summary>
     public string Ledger => DataFolder.LedgerAt(Data);

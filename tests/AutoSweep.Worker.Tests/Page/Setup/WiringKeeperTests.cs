@@ -52,7 +52,7 @@ public sealed class WiringKeeperTests : IDisposable
     [Fact]
     public void A_file_in_the_data_folder_is_named_relative_to_it_so_that_the_folder_may_move()
     {
-        var name = new CalibrationShelf(_folder.Path).TakeIn(Calibration);
+        var name = new CalibrationShelf(_folder.Path).TakeIn(new("sent.json", Calibration));
         Keeper.Keep(new() { Meter = "eye", Calibration = _folder.File(name) });
 
         Assert.Contains($"\"calibration\": \"{name}\"", System.IO.File.ReadAllText(File), StringComparison.Ordinal);
@@ -63,9 +63,9 @@ public sealed class WiringKeeperTests : IDisposable
     {
         var shelf = new CalibrationShelf(_folder.Path);
 
-        Assert.Equal("calibration-F--7.json", shelf.TakeIn(Calibration));
-        Assert.Equal("calibration-F--7.json", shelf.TakeIn(Calibration));
-        Assert.Equal("calibration-F--7-2.json", shelf.TakeIn(Calibration.Replace("40", "41", StringComparison.Ordinal)));
+        Assert.Equal("calibration-F--7.json", shelf.TakeIn(new("sent.json", Calibration)));
+        Assert.Equal("calibration-F--7.json", shelf.TakeIn(new("sent.json", Calibration)));
+        Assert.Equal("calibration-F--7-2.json", shelf.TakeIn(new("sent.json", Calibration.Replace("40", "41", StringComparison.Ordinal))));
         Assert.Equal([("calibration-F--7-2.json", "F/.7"), ("calibration-F--7.json", "F/.7")], shelf.List());
     }
 
@@ -75,7 +75,7 @@ public sealed class WiringKeeperTests : IDisposable
     [InlineData("""{ "fixtureSerial": "F", "strayPicofarads": 40, "relaysPicofarads": [100], "surprise": 1 }""")]
     public void An_upload_that_is_no_calibration_is_refused_and_nothing_is_kept(string text)
     {
-        Assert.Throws<BenchFaultException>(() => new CalibrationShelf(_folder.Path).TakeIn(text));
+        Assert.Throws<BenchFaultException>(() => new CalibrationShelf(_folder.Path).TakeIn(new("sent.json", text)));
         Assert.Empty(Directory.GetFiles(_folder.Path));
     }
 
