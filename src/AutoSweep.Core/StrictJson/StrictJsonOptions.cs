@@ -11,6 +11,16 @@ public static class StrictJsonOptions
     /// <summary>Strict reading, camelCase fields and words, indented writing. Read-only.</summary>
     public static JsonSerializerOptions Shared { get; } = Create();
 
+    /// <summary>How such a file is written by a program: as <see cref="Shared"/>, with a field that says nothing left out. Read-only.</summary>
+    public static JsonSerializerOptions Written { get; } = CreateWritten();
+
+    private static JsonSerializerOptions CreateWritten()
+    {
+        var options = new JsonSerializerOptions(Shared) { DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull };
+        options.MakeReadOnly();
+        return options;
+    }
+
     private static JsonSerializerOptions Create()
     {
         var options = new JsonSerializerOptions(JsonSerializerOptions.Strict)

@@ -2,6 +2,7 @@ using System.Text.Json;
 using AutoSweep.Core;
 using AutoSweep.Core.Decades;
 using AutoSweep.Core.StrictJson;
+using AutoSweep.Worker.Files;
 
 namespace AutoSweep.Worker.Bench;
 
@@ -23,21 +24,8 @@ public static class BenchWiringFile
     /// <param name="path">The file.</param>
     /// <param name="wiring">The wiring; its paths as they are to be read again.</param>
     /// <exception cref="BenchFaultException">The folder cannot be written.</exception>
-    public static void Write(string path, BenchWiring wiring)
-    {
-        try
-        {
-            Directory.CreateDirectory(Path.GetDirectoryName(Path.GetFullPath(path))!);
-            var fresh = path + ".new";
-            File.WriteAllText(fresh, JsonSerializer.Serialize(wiring, StrictJsonOptions.Shared) + "\n");
-            File.Move(fresh, path, overwrite: true);
-        }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
-        {
-            throw new BenchFaultException(BenchFault.BadFile, $"{path} cannot be written ({fault.Message})", "a folder that this user may write",
-                "mend the permissions or the disk, or name another folder", fault);
-        }
-    }
+    public static void Write(string path, BenchWiring wiring) =>
+        WholeFile.Replace(path, JsonSerializer.Serialize(wiring, StrictJsonOptions.Written) + "\n");
 
     private static string? Beside(string path, string? file) =>
         file is null ? null : Path.Combine(Path.GetDirectoryName(Path.GetFullPath(path))!, file);

@@ -1,6 +1,6 @@
 using System.CommandLine;
-using AutoSweep.Core;
 using AutoSweep.Core.Stock;
+using AutoSweep.Worker.Files;
 using AutoSweep.Worker.Stock;
 
 namespace AutoSweep.Worker.Commands;
@@ -8,9 +8,6 @@ namespace AutoSweep.Worker.Commands;
 /// <summary><c>autosweep stock import</c> and <c>export</c>.</summary>
 public static class StockFilesCommands
 {
-    // More lines than this are not read, but counted.
-    private const int MostTroublesTold = 20;
-
     /// <summary>Parts from a CSV file, all or none.</summary>
     public static Command Import()
     {
@@ -38,7 +35,7 @@ public static class StockFilesCommands
         {
             var text = StockCsv.Text(ledger.Read());
             if (parsed.GetValue(file) is { } path)
-                await Guarded(path, () => File.WriteAllTextAsync(path, text, cancellationToken));
+                await CsvFile.WriteAsync(path, text, cancellationToken);
             else
                 await Console.Out.WriteAsync(text.AsMemory(), cancellationToken);
         });
@@ -48,31 +45,8 @@ public static class StockFilesCommands
 
     private static async Task ImportAsync(string path, StockLedger ledger, CancellationToken cancellationToken)
     {
-        var text = "";
-        await Guarded(path, async () => text = await File.ReadAllTextAsync(path, cancellationToken));
-        var import = new StockCsvReader(TimeProvider.System.GetUtcNow()).Read(text);
-        if (import.Troubles.Count > 0)
-            throw Refuse(path, import.Troubles);
+        var import = new StockCsvReader(TimeProvider.System.GetUtcNow()).ReadAll(await CsvFile.ReadAsync(path, cancellationToken), path);
         await StockCommand.AppendAsync(ledger, stock => import.AsEvent(stock, Path.GetFileName(path)), _ =>
             $"{import.Parts.Count} parts taken in from {path}.", cancellationToken);
-    }
-
-    private static BenchFaultException Refuse(string path, IReadOnlyList<string> troubles) => new(
-        BenchFault.BadFile,
-        $"{path}: {string.Join("; ", troubles.Take(MostTroublesTold))}"
-            + (troubles.Count > MostTroublesTold ? $"; and {troubles.Count - MostTroublesTold} more" : ""),
-        "a file without a bad line", "mend these lines and import again; nothing was taken in");
-
-    private static async Task Guarded(string path, Func<Task> work)
-    {
-        try
-        {
-            await work();
-        }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or ArgumentException)
-        {
-            throw new BenchFaultException(BenchFault.BadFile, $"{path}: {fault.Message}", "a CSV file that can be read or written",
-                "check the name, the folder and the permissions", fault);
-        }
     }
 }

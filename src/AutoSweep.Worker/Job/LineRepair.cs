@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using AutoSweep.Core;
 using AutoSweep.Core.Journal;
+using AutoSweep.Worker.Files;
 
 namespace AutoSweep.Worker.Job;
 
@@ -31,9 +32,7 @@ public sealed class LineRepair<TEntry>(
 
         whole.Append(ChecksummedLine.Write(note(++sequence, clock.GetUtcNow(), Path.GetFileName(copy),
             [.. damaged.Damaged.Select(line => line.Line)]))).Append('\n');
-        var fresh = path + ".new";
-        File.WriteAllText(fresh, whole.ToString());
-        File.Move(fresh, path, overwrite: true);
+        WholeFile.Write(path, whole.ToString());
     }
 
     /// <summary>The damaged lines in words, for a refusal.</summary>

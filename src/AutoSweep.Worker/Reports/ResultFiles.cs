@@ -1,6 +1,7 @@
 using System.Text.Json;
 using AutoSweep.Core;
 using AutoSweep.Core.Journal;
+using AutoSweep.Worker.Files;
 using AutoSweep.Worker.Job;
 
 namespace AutoSweep.Worker.Reports;
@@ -38,9 +39,7 @@ public static class ResultFiles
     {
         try
         {
-            var fresh = path + ".new";
-            File.WriteAllText(fresh, text);
-            File.Move(fresh, path, overwrite: true);
+            WholeFile.Write(path, text);
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or ArgumentOutOfRangeException)
         {

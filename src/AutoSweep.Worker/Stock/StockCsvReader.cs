@@ -1,5 +1,6 @@
 using System.Globalization;
 using AutoSweep.Core.Stock;
+using AutoSweep.Worker.Files;
 using nietras.SeparatedValues;
 
 namespace AutoSweep.Worker.Stock;
@@ -11,6 +12,17 @@ public sealed class StockCsvReader(DateTimeOffset now)
 {
     private readonly List<Part> _parts = [];
     private readonly List<string> _troubles = [];
+
+    /// <summary>Reads a file that must be whole: all of its parts, or none.</summary>
+    /// <param name="text">The file's text.</param>
+    /// <param name="name">The file's name, for messages.</param>
+    /// <exception cref="Core.BenchFaultException">A line cannot be understood, or there is no part in it.</exception>
+    public StockImport ReadAll(string text, string name)
+    {
+        var import = Read(text);
+        var troubles = import.Parts.Count == 0 && import.Troubles.Count == 0 ? ["no part in it"] : import.Troubles;
+        return troubles.Count == 0 ? import : throw CsvFile.Refuse(name, troubles, "a file without a bad line");
+    }
 
     /// <summary>Understands a file's text.</summary>
     /// <returns>Every part, or every line that cannot be understood and why.</returns>

@@ -1,7 +1,7 @@
 using AutoSweep.Core;
 using AutoSweep.Core.Generator;
+using AutoSweep.Worker.Files;
 using AutoSweep.Worker.Page.Shared;
-using AutoSweep.Worker.Reports;
 
 namespace AutoSweep.Worker.Page.Jobs;
 
@@ -45,8 +45,7 @@ public sealed class ProfileShelf(string folder)
     {
         var profile = GeneratorProfileFile.Parse(sent.Text, sent.Name);
         var path = FreePath(profile.Name, sent.Text);
-        Make();
-        ResultFiles.Replace(path, sent.Text);
+        WholeFile.Replace(path, sent.Text);
         return new(Path.GetFileName(path), profile, IsOwn: true);
     }
 
@@ -66,20 +65,6 @@ public sealed class ProfileShelf(string folder)
             var path = Path.Combine(folder, number == 1 ? $"own-{stem}.json" : FormattableString.Invariant($"own-{stem}-{number}.json"));
             if (!File.Exists(path) || File.ReadAllText(path) == text)
                 return path;
-        }
-    }
-
-    private void Make()
-    {
-        try
-        {
-            Directory.CreateDirectory(folder);
-        }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
-        {
-            throw new BenchFaultException(BenchFault.BadFile, $"the folder {folder} cannot be made ({fault.Message})",
-                "a data folder that this user may write",
-                "mend its permissions, or serve with another data folder", fault);
         }
     }
 }

@@ -1,6 +1,6 @@
 using System.Text.Json;
-using System.Text.Json.Serialization;
 using AutoSweep.Core.StrictJson;
+using AutoSweep.Worker.Files;
 using AutoSweep.Worker.Page.Shared;
 using AutoSweep.Worker.Reports;
 
@@ -10,10 +10,6 @@ namespace AutoSweep.Worker.Page.Record;
 public sealed class ShopForm
 {
     private const int LongestLine = 120, LongestNote = 600, MostLines = 8;
-
-    // The strict reader takes a field that is left out, and refuses one that says nothing.
-    private static readonly JsonSerializerOptions Json = new(StrictJsonOptions.Shared)
-        { DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull };
 
     /// <summary>The shop's name.</summary>
     public string Name { get; set; } = "";
@@ -60,12 +56,12 @@ public sealed class ShopForm
     public ShopSettings Save(string path)
     {
         var shop = Over(Known(path));
-        var text = JsonSerializer.Serialize(shop, Json) + "\n";
+        var text = JsonSerializer.Serialize(shop, StrictJsonOptions.Written) + "\n";
         // What the reader would refuse is not written.
         StrictJsonFile.Parse<ShopSettings>(text, ShopSettings.FileName);
         if (File.Exists(path))
-            ResultFiles.Replace(path + ".before", File.ReadAllText(path));
-        ResultFiles.Replace(path, text);
+            WholeFile.Replace(path + ".before", File.ReadAllText(path));
+        WholeFile.Replace(path, text);
         return shop;
     }
 
