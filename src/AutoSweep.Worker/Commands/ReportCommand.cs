@@ -73,15 +73,6 @@ public static class ReportCommand
     private static ShopSettings? Shop(string? named) =>
         named is not null ? ShopSettings.Read(named) : File.Exists(DefaultShop) ? ShopSettings.Read(DefaultShop) : null;
 
-    // Without a flag: the ledger in the job's own folder, as in the demo; the one that the match names; the shop's.
-    private static StockLedger? LedgerOf(JobReading job, string? named) =>
-        (named is not null ? [DataFolder.LedgerAt(named)] : Ledgers(job)).FirstOrDefault(path => named is not null || File.Exists(path)) is { } path
-            ? new(path, TimeProvider.System) : null;
-
-    private static IEnumerable<string> Ledgers(JobReading job) =>
-    [
-        Path.Combine(job.Folder, DataFolder.LedgerName),
-        .. job.State.Matched is { } matched ? [matched.Ledger] : Array.Empty<string>(),
-        DataFolder.LedgerAt(null),
-    ];
+    private static StockLedger? LedgerOf(JobReading job, string? named) => named is null
+        ? JobLedger.Find(job, DataFolder.LedgerAt(null), TimeProvider.System) : new(DataFolder.LedgerAt(named), TimeProvider.System);
 }

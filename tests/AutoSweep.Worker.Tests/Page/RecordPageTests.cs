@@ -62,11 +62,13 @@ public sealed class RecordPageTests : IDisposable
     [Fact]
     public void The_ledger_in_the_jobs_own_folder_goes_before_the_shops()
     {
-        Assert.Equal(Options.Ledger, JobLedger.Of(_job.Reading, Options.Ledger, TimeProvider.System).Path);
+        Assert.Null(JobLedger.Find(_job.Reading, Options.Ledger, TimeProvider.System));
+        File.WriteAllText(Options.Ledger, "");
+        Assert.Equal(Options.Ledger, JobLedger.Find(_job.Reading, Options.Ledger, TimeProvider.System)!.Path);
 
         var own = Path.Combine(_job.Folder, DataFolder.LedgerName);
         File.WriteAllText(own, "");
-        Assert.Equal(own, JobLedger.Of(_job.Reading, Options.Ledger, TimeProvider.System).Path);
+        Assert.Equal(own, JobLedger.Find(_job.Reading, Options.Ledger, TimeProvider.System)!.Path);
     }
 
     [Fact]

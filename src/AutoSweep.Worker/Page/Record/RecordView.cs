@@ -23,7 +23,7 @@ public sealed record RecordView(
     {
         ArgumentNullException.ThrowIfNull(options);
         var job = JobReading.Read(folder);
-        return Of(job, JobLedger.Of(job, options.Ledger, clock).Read());
+        return Of(job, JobLedger.Find(job, options.Ledger, clock)?.Read() ?? StockState.Empty);
     }
 
     /// <summary>Works it out.</summary>

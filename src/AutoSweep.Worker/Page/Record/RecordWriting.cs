@@ -4,6 +4,7 @@ using AutoSweep.Worker.Job;
 using AutoSweep.Worker.Page.Shared;
 using AutoSweep.Worker.Page.Work;
 using AutoSweep.Worker.Reports;
+using AutoSweep.Worker.Stock;
 
 namespace AutoSweep.Worker.Page.Record;
 
@@ -48,7 +49,7 @@ public sealed class RecordWriting
             Customer = TypedField.TextOrNone(Customer, "the customer", LongestLine),
             Instrument = TypedField.TextOrNone(Instrument, "the instrument", LongestLine),
             Shop = File.Exists(options.Shop) ? ShopSettings.Read(options.Shop) : null,
-            Stock = JobLedger.Of(job, options.Ledger, clock).Read(),
+            Stock = JobLedger.Find(job, options.Ledger, clock)?.Read(),
         });
     }
 
