@@ -6,9 +6,6 @@ namespace AutoSweep.Worker.Bench;
 /// <summary>What the person is told while an instrument is missing, and when it is back.</summary>
 public static class MissingWords
 {
-    /// <summary>How a terminal ends the wait; a page has a button for it.</summary>
-    public const string TerminalStop = " Ctrl-C stops.";
-
     /// <summary>The instrument's name in the middle of a sentence.</summary>
     public static string Name(BenchInstrument instrument) => instrument == BenchInstrument.Meter ? "meter" : "fixture";
 
@@ -18,7 +15,7 @@ public static class MissingWords
     /// <summary>Which instruments are missing, where, and what to look at.</summary>
     /// <param name="missing">Each with its resource name and what was found there.</param>
     public static string Of(IEnumerable<MissingInstrument> missing) =>
-        $"Paused. {string.Join(' ', missing.Select(Of))} The work goes on by itself; leave the clip where it is.{TerminalStop}";
+        $"Paused. {string.Join(' ', missing.Select(Of))} The work goes on by itself; leave the clip where it is.";
 
     /// <summary>Which instruments are back, and what begins anew.</summary>
     /// <param name="instruments">The instruments.</param>
@@ -32,7 +29,7 @@ public static class MissingWords
     /// <param name="resource">Its resource name.</param>
     /// <param name="fault">What was found there.</param>
     public static string Of(string name, string resource, BenchFaultException fault) =>
-        $"Paused. {Of(name, resource, fault, "stop and begin anew")} The work goes on by itself; leave what is clipped where it is.{TerminalStop}";
+        $"Paused. {Of(name, resource, fault, "stop and begin anew")} The work goes on by itself; leave what is clipped where it is.";
 
     private static string Of(MissingInstrument missing) => Of(Name(missing.Instrument), missing.Resource, missing.Fault, "stop, then use --resume");
 

@@ -46,7 +46,7 @@ public static class LevellingPlan
         return new(
             [.. order.Works.Except(refused)],
             [.. order.LeftOut, .. refused.Select(work => new MagnetLeftOut(work.Output, string.Create(CultureInfo.InvariantCulture,
-                $"{-work.Decibels:0.0} dB lie further in than the known gap allows: a thicker feeler gauge leaf may say more (--gap)")))]);
+                $"{-work.Decibels:0.0} dB lie further in than the known gap allows: a thicker feeler gauge leaf may say more")))]);
     }
 
     private static bool IsRefused(MagnetWork work, JobState state, LevellingOptions options)

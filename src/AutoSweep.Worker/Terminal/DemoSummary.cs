@@ -30,6 +30,7 @@ public static class DemoSummary
         [
             (files.Sweeps, "peaks"),
             (files.Survey, "survey"),
+            (files.AsLeft, "survey as left"),
             (files.PickingList + ".csv", "which part goes where"),
             (files.Results, "everything, as JSON"),
             (files.Journal, "the job's one truth"),

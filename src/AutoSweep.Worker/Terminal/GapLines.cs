@@ -7,6 +7,9 @@ namespace AutoSweep.Worker.Terminal;
 /// <param name="bell">Takes the bell's character.</param>
 public sealed class GapLines(Action<string> line, Action<string> bell) : IGapTeller
 {
+    /// <summary>How a terminal ends the wait.</summary>
+    public const string Stop = " Ctrl-C stops.";
+
     private string? _said;
 
     /// <inheritdoc/>
@@ -22,19 +25,19 @@ public sealed class GapLines(Action<string> line, Action<string> bell) : IGapTel
     public void StillMissing(string words)
     {
         if (words != _said)
-            Say(words);
+            Say(words, Stop);
     }
 
     /// <inheritdoc/>
     public void Back(string words)
     {
-        Say(words);
+        Say(words, "");
         _said = null;
     }
 
-    private void Say(string words)
+    private void Say(string words, string more)
     {
         _said = words;
-        line($"  >> {words}");
+        line($"  >> {words}{more}");
     }
 }

@@ -84,7 +84,7 @@ public sealed class LinePrinter(TextWriter output, JobRecord record, BenchBoard 
     private void Say(BenchStatus status)
     {
         if (status.Message is { } message && message != _said)
-            output.WriteLine($"  >> {message}");
+            output.WriteLine($"  >> {message}{(status.Activity == BenchActivity.Paused ? GapLines.Stop : "")}");
         _said = status.Message;
     }
 

@@ -10,14 +10,14 @@ public sealed class MagnetTasksTests : IDisposable
 {
     private static readonly MagnetWorkOrder Order = new(
         [new(3, 2, 5, 1, 2), new(1, -2, 5, 1, 3)],
-            [new(9, "4.0 dB lie further in than the known gap allows: a thicker feeler gauge leaf may say more (--gap)")]);
+            [new(9, "4.0 dB lie further in than the known gap allows: a thicker feeler gauge leaf may say more")]);
 
     private readonly TemporaryFolder _folder = new();
 
     public void Dispose() => _folder.Dispose();
 
     [Fact]
-    public void Before_the_work_everything_is_to_do_and_no_flag_of_the_command_line_is_named()
+    public void Before_the_work_everything_is_to_do()
     {
         using var job = Some.Job(_folder);
 

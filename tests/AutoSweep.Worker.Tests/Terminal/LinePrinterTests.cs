@@ -33,6 +33,20 @@ public sealed class LinePrinterTests : IDisposable
     public void An_event_is_one_line_or_none(JournalEvent what, string? expected) => Assert.Equal(expected, LinePrinter.Line(what));
 
     [Fact]
+    public async Task A_wait_says_how_a_terminal_ends_it()
+    {
+        var output = new StringWriter { NewLine = "\n" };
+        using var closing = new CancellationTokenSource();
+        var shown = new LinePrinter(output, _scene.Job, _scene.Board).ShowAsync(closing.Token);
+
+        _scene.Board.Show(status => status with { Activity = BenchActivity.Paused, Message = "The meter is gone." });
+        await closing.CancelAsync();
+        await shown;
+
+        Assert.Contains("  >> The meter is gone. Ctrl-C stops.\n", output.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task While_shown_events_words_and_sounds_come_in_order_and_a_word_only_once()
     {
         var output = new StringWriter { NewLine = "\n" };

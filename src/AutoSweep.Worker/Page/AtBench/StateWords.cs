@@ -96,5 +96,5 @@ public static class StateWords
     // Where only a key is waited for, the buttons say what the line would: it names keys that a touch screen has not.
     private static string? Message(BenchStatus status, Question? asked) => status.Activity == BenchActivity.Waiting && asked is { WantsKey: true }
         ? null
-        : status.Message?.Replace(MissingWords.TerminalStop, "", StringComparison.Ordinal);
+        : status.Message;
 }

@@ -17,11 +17,7 @@ public sealed class BoardedGap(BenchBoard board) : IGapTeller
     }
 
     /// <inheritdoc/>
-    // The page has a button that stops.
-    public void StillMissing(string words) => board.Show(status => status with
-    {
-        Activity = BenchActivity.Paused, Message = words.Replace(MissingWords.TerminalStop, "", StringComparison.Ordinal),
-    });
+    public void StillMissing(string words) => board.Show(status => status with { Activity = BenchActivity.Paused, Message = words });
 
     /// <inheritdoc/>
     public void Back(string words) => board.Show(status => status with { Activity = _before, Message = words });

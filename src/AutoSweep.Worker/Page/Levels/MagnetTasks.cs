@@ -30,12 +30,9 @@ public sealed record MagnetTasks(
         return new(
             [.. order.Works.Where(work => !state.Levelled.ContainsKey(work.Output))],
             [.. state.Levelled.Values.Select(one => (one.Output, Words(one)))],
-            [.. order.LeftOut.Where(left => !state.Levelled.ContainsKey(left.Output)).Select(left => left with { Reason = Told(left.Reason) })]);
+            [.. order.LeftOut.Where(left => !state.Levelled.ContainsKey(left.Output))]);
     }
 
     private static string Words(OutputLevelled done) => (done.Ending == GuidanceEnding.InBand ? "in its band, " : "outside its band, ")
         + ReportMagnet.Of(done, new JournalPlaces([])).Words;
-
-    // The page has a field where the command line has a flag.
-    private static string Told(string reason) => reason.Replace(" (--gap)", "", StringComparison.Ordinal);
 }
