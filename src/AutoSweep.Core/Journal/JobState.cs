@@ -71,7 +71,7 @@ public sealed record JobState
     // Where the readings of the output in hand stand in the journal.
     private ImmutableList<long> ReadAt { get; init; } = [];
 
-    private ImmutableDictionary<long, JournalEvent> Results { get; init; } = ImmutableDictionary<long, JournalEvent>.Empty;
+    private ResultHistory Results { get; init; } = ResultHistory.Empty;
 
     /// <summary>The planned outputs of a stage that have no result yet, in ascending number.</summary>
     public IEnumerable<int> Missing(JobStage stage) =>
@@ -91,23 +91,14 @@ public sealed record JobState
     };
 
     /// <summary>The latest result of a stage that has not been taken back, with its place in the journal; none before the first.</summary>
-    public (long Sequence, int Output)? LastResult(JobStage stage) => stage == JobStage.Level ? Levelling.Last : Results
-        .Select(result => (result.Key, Output: OutputOf(stage, result.Value)))
-        .Where(result => result.Output is not null)
-        .Select(result => ((long Sequence, int Output)?)(result.Key, result.Output!.Value))
-        .MaxBy(result => result!.Value.Sequence);
+    public (long Sequence, int Output)? LastResult(JobStage stage) => stage == JobStage.Level ? Levelling.Last : Results.Last(stage);
 
     /// <summary>The latest fitting that has not been taken back, with its place in the journal; none before the first.</summary>
-    public (long Sequence, OutputFitted Fitted)? LastFitting => Results
-        .Where(result => result.Value is OutputFitted)
-        .Select(result => ((long Sequence, OutputFitted Fitted)?)(result.Key, (OutputFitted)result.Value))
-        .MaxBy(result => result!.Value.Sequence);
+    public (long Sequence, OutputFitted Fitted)? LastFitting => Results.Last<OutputFitted>();
 
     /// <summary>The latest choice of a target curve that has not been taken back, with its place in the journal; none before the first.</summary>
-    public (long Sequence, TargetCurve Target)? LastTarget => Results
-        .Where(result => result.Value is TargetChosen)
-        .Select(result => ((long Sequence, TargetCurve Target)?)(result.Key, ((TargetChosen)result.Value).Target))
-        .MaxBy(result => result!.Value.Sequence);
+    public (long Sequence, TargetCurve Target)? LastTarget =>
+        Results.Last<TargetChosen>() is { } last ? (last.Sequence, last.Result.Target) : null;
 
     /// <summary>The state after one more entry.</summary>
     public JobState Apply(JournalEntry entry)
@@ -136,12 +127,7 @@ public sealed record JobState
         {
             Sequence = entry.Sequence,
             Levelling = Levelling.Apply(entry),
-            Results = entry.Event switch
-            {
-                OutputSurveyed or OutputSwept or OutputFitted or OutputChecked or TargetChosen => Results.SetItem(entry.Sequence, entry.Event),
-                EntryWithdrawn withdrawn => Results.Remove(withdrawn.Sequence),
-                _ => Results,
-            },
+            Results = Results.Apply(entry),
         };
     }
 
@@ -187,35 +173,22 @@ public sealed record JobState
         ? this with { InHand = hand with { Readings = hand.Readings.RemoveAt(place) }, ReadAt = ReadAt.RemoveAt(place) }
         : this;
 
-    private static int? OutputOf(JobStage stage, JournalEvent result) => (stage, result) switch
-    {
-        (JobStage.Survey or JobStage.AsLeft, OutputSurveyed surveyed) when surveyed.Stage == stage => surveyed.Output,
-        (JobStage.Sweep, OutputSwept swept) => swept.Output,
-        (JobStage.Check, OutputChecked seen) => seen.Output,
-        _ => null,
-    };
-
     // Undo brings the result before it back, where there was one.
-    private JobState Withdraw(long sequence) => Results.GetValueOrDefault(sequence) switch
+    private JobState Withdraw(long sequence) => Results.At(sequence) switch
     {
         OutputSurveyed { Stage: JobStage.AsLeft } taken => this with { AsLeft = Replace(AsLeft, taken.Output,
-            Before<OutputSurveyed>(sequence, one => one.Output == taken.Output && one.Stage == taken.Stage)), Ended = Ended.Remove(JobStage.AsLeft) },
+            Results.Before<OutputSurveyed>(sequence, one => one.Output == taken.Output && one.Stage == taken.Stage)), Ended = Ended.Remove(JobStage.AsLeft) },
         OutputSurveyed taken => this with { Surveyed = Replace(Surveyed, taken.Output,
-            Before<OutputSurveyed>(sequence, one => one.Output == taken.Output && one.Stage == taken.Stage)), Ended = Ended.Remove(JobStage.Survey) },
+            Results.Before<OutputSurveyed>(sequence, one => one.Output == taken.Output && one.Stage == taken.Stage)), Ended = Ended.Remove(JobStage.Survey) },
         OutputSwept taken => this with { Swept = Replace(Swept, taken.Output,
-            Before<OutputSwept>(sequence, one => one.Output == taken.Output)), Ended = Ended.Remove(JobStage.Sweep) },
+            Results.Before<OutputSwept>(sequence, one => one.Output == taken.Output)), Ended = Ended.Remove(JobStage.Sweep) },
         OutputChecked taken => this with { Checked = Replace(Checked, taken.Output,
-            Before<OutputChecked>(sequence, one => one.Output == taken.Output)), Ended = Ended.Remove(JobStage.Check) },
+            Results.Before<OutputChecked>(sequence, one => one.Output == taken.Output)), Ended = Ended.Remove(JobStage.Check) },
         OutputFitted taken => this with { Fitted = Replace(Fitted, taken.Output,
-            Before<OutputFitted>(sequence, one => one.Output == taken.Output)) },
-        TargetChosen => this with { ChosenTarget = Before<TargetChosen>(sequence, _ => true)?.Target },
+            Results.Before<OutputFitted>(sequence, one => one.Output == taken.Output)) },
+        TargetChosen => this with { ChosenTarget = Results.Before<TargetChosen>(sequence, _ => true)?.Target },
         _ => Levelling.Holds(sequence) ? this with { Ended = Ended.Remove(JobStage.Level) } : Forget(sequence),
     };
-
-    private T? Before<T>(long sequence, Func<T, bool> isSame)
-        where T : JournalEvent =>
-        Results.Where(result => result.Key != sequence && result.Value is T one && isSame(one)).OrderBy(result => result.Key)
-            .Select(result => (T)result.Value).LastOrDefault();
 
     private static ImmutableSortedDictionary<int, T> Replace<T>(ImmutableSortedDictionary<int, T> known, int output, T? earlier) =>
         earlier is null ? known.Remove(output) : known.SetItem(output, earlier);
