@@ -23,6 +23,12 @@ public static partial class TypedCapacitance
             : null;
     }
 
+    /// <summary>Reads the capacitance of a part.</summary>
+    /// <param name="text">What was typed.</param>
+    /// <returns>Null when it is none, or none from 1 pF to 1 mF.</returns>
+    public static Capacitance? OfPart(string text) =>
+        Picofarads(text) is >= 1 and <= 1e9 and var picofarads ? Capacitance.FromPicofarads(picofarads) : null;
+
     /// <summary>One step of the last digit that was typed, in picofarads: 100 for <c>104.5n</c>, 1000 for <c>104n</c>.</summary>
     /// <param name="text">What was typed.</param>
     /// <returns>Null where it is no capacitance.</returns>

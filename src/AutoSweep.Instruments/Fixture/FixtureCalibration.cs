@@ -73,11 +73,16 @@ public sealed record FixtureCalibration
 
     /// <summary>Reads and checks a calibration file.</summary>
     /// <exception cref="Core.BenchFaultException">Missing or not in the format; names the field, what was found and expected.</exception>
-    public static FixtureCalibration Read(string path)
-    {
-        var file = StrictJsonFile.Read<FixtureCalibration>(path);
-        return file.Value.Faults().FirstOrDefault() is { } fault ? throw file.Fault(fault) : file.Value;
-    }
+    public static FixtureCalibration Read(string path) => Checked(StrictJsonFile.Read<FixtureCalibration>(path));
+
+    /// <summary>Checks a calibration file whose text is at hand.</summary>
+    /// <param name="text">The JSON text.</param>
+    /// <param name="name">The file's name, for messages.</param>
+    /// <exception cref="Core.BenchFaultException">It breaks the format, or one field contradicts another.</exception>
+    public static FixtureCalibration Parse(string text, string name) => Checked(StrictJsonFile.Parse<FixtureCalibration>(text, name));
+
+    private static FixtureCalibration Checked(CheckedJsonFile<FixtureCalibration> file) =>
+        file.Value.Faults().FirstOrDefault() is { } fault ? throw file.Fault(fault) : file.Value;
 
     private IEnumerable<JsonFieldFault> Faults() => [.. Serial(), .. Count(), .. Values()];
 

@@ -1,5 +1,4 @@
 using System.Text.Json;
-using System.Text.Json.Serialization;
 using AutoSweep.Core;
 using AutoSweep.Core.StrictJson;
 
@@ -8,12 +7,6 @@ namespace AutoSweep.Instruments.Fixture;
 /// <summary>Writes a calibration file, whole or not at all.</summary>
 public static class FixtureCalibrationFile
 {
-    // A field that is not known is left out: the strict reader takes no null.
-    private static readonly JsonSerializerOptions Json = new(StrictJsonOptions.Shared)
-    {
-        DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
-    };
-
     /// <summary>Writes to a file beside it first and puts that in its place, so that a program that is killed leaves the old one.</summary>
     /// <param name="path">The file; replaced when it is there.</param>
     /// <param name="calibration">What to write.</param>
@@ -25,7 +18,7 @@ public static class FixtureCalibrationFile
         {
             using (var file = new FileStream(fresh, FileMode.Create, FileAccess.Write, FileShare.None))
             {
-                JsonSerializer.Serialize(file, calibration, Json);
+                JsonSerializer.Serialize(file, calibration, StrictJsonOptions.Written);
                 file.Write("\n"u8);
                 file.Flush(flushToDisk: true);
             }

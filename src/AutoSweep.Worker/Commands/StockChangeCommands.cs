@@ -42,7 +42,7 @@ public static class StockChangeCommands
         var free = new Option<bool>("--free") { Description = "Give fixed bins up: they go by the stock at hand again." };
         fix.Validators.Add(result =>
         {
-            if (result.Tokens.FirstOrDefault(token => CapacitanceOption.Read(token.Value) is null) is { } bad)
+            if (result.Tokens.FirstOrDefault(token => TypedCapacitance.OfPart(token.Value) is null) is { } bad)
                 result.AddError($"'{bad.Value}' is not a capacitance; expected {TypedCapacitance.Expected}.");
         });
         var command = StockCommand.Build("bins", "Shows the bins with their ranges; fixes them for the shop, or gives that up.",
@@ -50,7 +50,7 @@ public static class StockChangeCommands
         {
             var typed = parsed.GetValue(fix) ?? [];
             if (typed.Length > 0)
-                (await ledger.AppendAsync(new BinsFixed([.. typed.Select(text => CapacitanceOption.Read(text)!.Value.Picofarads).Order()]),
+                (await ledger.AppendAsync(new BinsFixed([.. typed.Select(text => TypedCapacitance.OfPart(text)!.Value.Picofarads).Order()]),
                     cancellationToken)).OrFault();
             else if (parsed.GetValue(keep))
                 (await ledger.AppendAsync(stock => new BinsFixed(stock.Bins().CutsPicofarads), cancellationToken)).OrFault();

@@ -20,8 +20,8 @@ public sealed class TypedParts(TextReader input, TextWriter output, double accur
             var line = await Task.Run(input.ReadLine, CancellationToken.None).WaitAsync(cancellationToken);
             if (line is null || string.Equals(line.Trim(), "q", StringComparison.OrdinalIgnoreCase))
                 return null;
-            if (TypedCapacitance.Picofarads(line) is >= 1 and <= 1e9 and var picofarads)
-                return new(Capacitance.FromPicofarads(picofarads), accuracyShare * picofarads / Math.Sqrt(3), null);
+            if (TypedCapacitance.OfPart(line) is { } typed)
+                return MeasuredPart.Typed(typed, accuracyShare);
             await output.WriteLineAsync($"  >> '{line.Trim()}' is no capacitance. Write {TypedCapacitance.Expected}; q ends.");
         }
     }

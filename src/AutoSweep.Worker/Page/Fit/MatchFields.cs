@@ -8,7 +8,7 @@ namespace AutoSweep.Worker.Page.Fit;
 public sealed class MatchFields
 {
     /// <summary>The expected loss that an output may have, in decibels.</summary>
-    public string Limit { get; set; } = FormField.Of(new MatchOptions().LossLimitDecibels);
+    public string Limit { get; set; } = TypedField.Shown(new MatchOptions().LossLimitDecibels);
 
     /// <summary>The most parts in parallel.</summary>
     public string MostParts { get; set; } = "2";
@@ -26,12 +26,12 @@ public sealed class MatchFields
     /// <exception cref="Core.BenchFaultException">A field cannot be understood.</exception>
     public MatchOptions Options() => new()
     {
-        LossLimitDecibels = FormField.Number(Limit, "Loss limit", 1e-6, 10) ?? new MatchOptions().LossLimitDecibels,
-        MostParts = FormField.Whole(MostParts, "At most parts", 1, 3) ?? 2,
-        TimeLimit = TimeSpan.FromSeconds(FormField.Number(Seconds, "Time for the search", 0.1, 3600) ?? 10),
+        LossLimitDecibels = TypedField.NumberOrNone(Limit, "Loss limit", 1e-6, 10) ?? new MatchOptions().LossLimitDecibels,
+        MostParts = TypedField.WholeOrNone(MostParts, "At most parts", 1, 3) ?? 2,
+        TimeLimit = TimeSpan.FromSeconds(TypedField.NumberOrNone(Seconds, "Time for the search", 0.1, 3600) ?? 10),
     };
 
     /// <summary>What is wished.</summary>
     /// <exception cref="Core.BenchFaultException">A field cannot be understood.</exception>
-    public MatchWishes Wishes() => new() { RequiredVolts = FormField.Number(Volts, "Rated voltage", 0, 100_000) ?? 0, Afresh = Afresh };
+    public MatchWishes Wishes() => new() { RequiredVolts = TypedField.NumberOrNone(Volts, "Rated voltage", 0, 100_000) ?? 0, Afresh = Afresh };
 }

@@ -33,8 +33,8 @@ public sealed class AskedParts(PageDialogue dialogue, double accuracyShare) : IP
             var line = await dialogue.AskAsync($"{trouble}What does {_what} measure? Such as 104.5n.", cancellationToken);
             if (line is null || string.Equals(line, End, StringComparison.OrdinalIgnoreCase))
                 return null;
-            if (TypedCapacitance.Picofarads(line) is >= 1 and <= 1e9 and var picofarads)
-                return new(Capacitance.FromPicofarads(picofarads), accuracyShare * picofarads / Math.Sqrt(3), null);
+            if (TypedCapacitance.OfPart(line) is { } typed)
+                return MeasuredPart.Typed(typed, accuracyShare);
             trouble = $"\"{line}\" is no capacitance: write {TypedCapacitance.Expected}. ";
         }
     }

@@ -22,15 +22,15 @@ public sealed class LabelFields
     public bool IsTyped { get; set; }
 
     /// <summary>The accuracy of typed values in per cent.</summary>
-    public string Accuracy { get; set; } = FormField.Of(PartOptions.HandheldPercent);
+    public string Accuracy { get; set; } = TypedField.Shown(PartOptions.HandheldPercent);
 
     /// <summary>The label.</summary>
     /// <exception cref="Core.BenchFaultException">A field cannot be understood.</exception>
     public IntakeLabel Read() => new(
-        FormField.Capacitance(Nominal, "Printed value")?.Picofarads, FormField.Text(Tolerance), FormField.Text(Dielectric),
-        FormField.Number(Volts, "Rated voltage", 1, 100_000));
+        TypedField.CapacitanceOrNone(Nominal, "Printed value")?.Picofarads, TypedField.TextOrNone(Tolerance, "Tolerance letter"), TypedField.TextOrNone(Dielectric, "Dielectric"),
+        TypedField.NumberOrNone(Volts, "Rated voltage", 1, 100_000));
 
     /// <summary>How parts are measured.</summary>
     /// <exception cref="Core.BenchFaultException">The accuracy cannot be understood.</exception>
-    public PartOptions Options() => new(IsTyped, FormField.Number(Accuracy, "Accuracy of typed values", 0, 20) ?? PartOptions.HandheldPercent);
+    public PartOptions Options() => new(IsTyped, TypedField.NumberOrNone(Accuracy, "Accuracy of typed values", 0, 20) ?? PartOptions.HandheldPercent);
 }

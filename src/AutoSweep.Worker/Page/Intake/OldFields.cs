@@ -32,11 +32,11 @@ public sealed class OldFields
     /// <exception cref="Core.BenchFaultException">A field cannot be understood, or there is no such output.</exception>
     public OldCapacitorRemoved Read(string job, IReadOnlyCollection<int> outputs, DateTimeOffset now)
     {
-        if (FormField.Whole(Output, "Output", 1, 9999) is not { } output || !outputs.Contains(output))
-            throw FormField.Fault(Output, "Output", FormattableString.Invariant($"an output of this generator, {outputs.Min()} to {outputs.Max()}"));
-        var dissipation = FormField.Number(Dissipation, "Dissipation factor D", 0, 10);
-        return new(job, output, FormField.Capacitance(Measured, "Measured") is { } value ? new(value.Picofarads, 0, now, dissipation) : null,
-            FormField.Capacitance(Nominal, "Printed value")?.Picofarads, FormField.Text(Note), FormField.Whole(Year, "Year", 1900, 2100));
+        if (TypedField.WholeOrNone(Output, "Output", 1, 9999) is not { } output || !outputs.Contains(output))
+            throw TypedField.Refuse(Output, "Output", FormattableString.Invariant($"an output of this generator, {outputs.Min()} to {outputs.Max()}"));
+        var dissipation = TypedField.NumberOrNone(Dissipation, "Dissipation factor D", 0, 10);
+        return new(job, output, TypedField.CapacitanceOrNone(Measured, "Measured") is { } value ? new(value.Picofarads, 0, now, dissipation) : null,
+            TypedField.CapacitanceOrNone(Nominal, "Printed value")?.Picofarads, TypedField.TextOrNone(Note, "What was odd"), TypedField.WholeOrNone(Year, "Year", 1900, 2100));
     }
 
     /// <summary>The fields for the next one: of the same set, so the year stays.</summary>

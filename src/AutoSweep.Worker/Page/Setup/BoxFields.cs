@@ -40,9 +40,9 @@ public sealed class BoxFields
         var fields = new BoxFields
         {
             Name = box.Name,
-            Stray = FormField.Of(box.StrayPicofarads),
-            Tolerance = FormField.Of(box.TolerancePercent),
-            MeasuredPercent = FormField.Of(box.MeasuredPercent),
+            Stray = TypedField.Shown(box.StrayPicofarads),
+            Tolerance = TypedField.Shown(box.TolerancePercent),
+            MeasuredPercent = TypedField.Shown(box.MeasuredPercent),
         };
         fields.Dials.AddRange(box.Decades.Select(DialFields.Of));
         return fields;
@@ -54,10 +54,10 @@ public sealed class BoxFields
     {
         var box = new DecadeBox
         {
-            Name = FormField.Text(Name) ?? "decade box",
-            StrayPicofarads = FormField.Number(Stray, "Stray", 0, 10_000) ?? 50,
-            TolerancePercent = FormField.Number(Tolerance, "Limit of error", 0.001, 20) ?? 1,
-            MeasuredPercent = FormField.Number(MeasuredPercent, "Measured to", 0.001, 20) ?? 0.1,
+            Name = TypedField.TextOrNone(Name, "Name of the box") ?? "decade box",
+            StrayPicofarads = TypedField.NumberOrNone(Stray, "Stray", 0, 10_000) ?? 50,
+            TolerancePercent = TypedField.NumberOrNone(Tolerance, "Limit of error", 0.001, 20) ?? 1,
+            MeasuredPercent = TypedField.NumberOrNone(MeasuredPercent, "Measured to", 0.001, 20) ?? 0.1,
             Decades = [.. Dials.Select((dial, index) => dial.Read(index + 1))],
         };
         DecadeBoxChecks.Check(box, "the fields of the box");

@@ -1,6 +1,7 @@
 using AutoSweep.Core;
-using AutoSweep.Core.StrictJson;
 using AutoSweep.Instruments.Fixture;
+using AutoSweep.Worker.Files;
+using AutoSweep.Worker.Page.Shared;
 
 namespace AutoSweep.Worker.Page.Setup;
 
@@ -16,36 +17,20 @@ public sealed class CalibrationShelf(string folder)
         [.. Directory.EnumerateFiles(folder, "*.json").Order(StringComparer.Ordinal).Select(Known).OfType<(string, string)>()];
 
     /// <summary>Takes in a file that a person has uploaded; one of the same name is never written over.</summary>
-    /// <param name="text">Its text.</param>
+    /// <param name="sent">The file; its name is for messages only.</param>
     /// <returns>The name under which it is kept.</returns>
     /// <exception cref="BenchFaultException">It is no calibration, or the folder cannot be written.</exception>
-    public string TakeIn(string text)
+    public string TakeIn(UploadedFile sent)
     {
-        var name = "calibration-" + Safe(Parsed(text).FixtureSerial);
+        var name = "calibration-" + Safe(FixtureCalibration.Parse(sent.Text, sent.Name).FixtureSerial);
         for (var number = 1; ; number++)
         {
             var file = number == 1 ? name + ".json" : FormattableString.Invariant($"{name}-{number}.json");
             var path = Path.Combine(folder, file);
-            if (File.Exists(path) && File.ReadAllText(path) != text)
+            if (File.Exists(path) && File.ReadAllText(path) != sent.Text)
                 continue;
-            Write(path, text);
+            WholeFile.Replace(path, sent.Text);
             return file;
-        }
-    }
-
-    // Read through a file, so that what one field says of another is checked as for every calibration.
-    private static FixtureCalibration Parsed(string text)
-    {
-        var trial = Path.GetTempFileName();
-        try
-        {
-            _ = StrictJsonFile.Parse<FixtureCalibration>(text, "the uploaded file");
-            File.WriteAllText(trial, text);
-            return FixtureCalibration.Read(trial);
-        }
-        finally
-        {
-            File.Delete(trial);
         }
     }
 
@@ -62,17 +47,4 @@ public sealed class CalibrationShelf(string folder)
     }
 
     private static string Safe(string serial) => string.Concat(serial.Take(40).Select(letter => char.IsAsciiLetterOrDigit(letter) ? letter : '-'));
-
-    private static void Write(string path, string text)
-    {
-        try
-        {
-            File.WriteAllText(path, text);
-        }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
-        {
-            throw new BenchFaultException(BenchFault.BadFile, $"{path} cannot be written ({fault.Message})", "a folder that this user may write",
-                "mend the permissions or the disk", fault);
-        }
-    }
 }

@@ -8,6 +8,9 @@ namespace AutoSweep.Worker.Page.Setup;
 /// <summary>One dial of a decade box as a person types it.</summary>
 public sealed class DialFields
 {
+    // Twenty positions of twelve letters each.
+    private const int LongestList = 260;
+
     /// <summary>What one step adds, such as <c>100n</c>.</summary>
     public string Step { get; set; } = "";
 
@@ -33,23 +36,23 @@ public sealed class DialFields
         var name = FormattableString.Invariant($"Dial {number}");
         return new()
         {
-            StepPicofarads = FormField.Capacitance(Step, $"{name}, one step")?.Picofarads
-                ?? throw FormField.Fault("", $"{name}, one step", TypedCapacitance.Expected),
-            Steps = FormField.Whole(Steps, $"{name}, highest position", 1, 20) ?? 10,
-            MeasuredPicofarads = FormField.Text(Measured) is { } measured
+            StepPicofarads = TypedField.CapacitanceOrNone(Step, $"{name}, one step")?.Picofarads
+                ?? throw TypedField.Refuse("", $"{name}, one step", TypedCapacitance.Expected),
+            Steps = TypedField.WholeOrNone(Steps, $"{name}, highest position", 1, 20) ?? 10,
+            MeasuredPicofarads = TypedField.TextOrNone(Measured, $"{name}, measured positions", LongestList) is { } measured
                 ? [.. measured.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(one => Value(one, name))] : null,
         };
     }
 
     // Not through a whole picofarad: the steps of a small dial were measured more finely.
     private static double Value(string typed, string name) => TypedCapacitance.Picofarads(typed)
-        ?? throw FormField.Fault(typed, $"{name}, measured positions", TypedCapacitance.Expected + ", a blank between two values");
+        ?? throw TypedField.Refuse(typed, $"{name}, measured positions", TypedCapacitance.Expected + ", a blank between two values");
 
     private static string Text(double picofarads) => picofarads switch
     {
-        >= 1e6 => FormField.Of(picofarads / 1e6) + "u",
-        >= 1e3 => FormField.Of(picofarads / 1e3) + "n",
-        _ => FormField.Of(picofarads) + "p",
+        >= 1e6 => TypedField.Shown(picofarads / 1e6) + "u",
+        >= 1e3 => TypedField.Shown(picofarads / 1e3) + "n",
+        _ => TypedField.Shown(picofarads) + "p",
     };
 
     private static string Text(long picofarads) => Text((double)picofarads);

@@ -21,16 +21,16 @@ public sealed class EyeFields
     /// <summary>The fields of a meter.</summary>
     public static EyeFields Of(EyeReading eye) => new()
     {
-        Name = eye.Name, Unit = eye.Unit, Flicker = FormField.Of(eye.FlickerPercent), Accuracy = FormField.Of(eye.AccuracyPercent),
+        Name = eye.Name, Unit = eye.Unit, Flicker = TypedField.Shown(eye.FlickerPercent), Accuracy = TypedField.Shown(eye.AccuracyPercent),
     };
 
     /// <summary>The meter.</summary>
     /// <exception cref="Core.BenchFaultException">A field cannot be understood.</exception>
     public EyeReading Read() => new()
     {
-        Name = FormField.Text(Name) ?? "meter read by eye",
+        Name = TypedField.TextOrNone(Name, "Meter in words") ?? "meter read by eye",
         Unit = Unit,
-        FlickerPercent = FormField.Number(Flicker, "Flicker", 0.01, 10) ?? 0.5,
-        AccuracyPercent = FormField.Number(Accuracy, "Meter's limit of error", 0.001, 50),
+        FlickerPercent = TypedField.NumberOrNone(Flicker, "Flicker", 0.01, 10) ?? 0.5,
+        AccuracyPercent = TypedField.NumberOrNone(Accuracy, "Meter's limit of error", 0.001, 50),
     };
 }

@@ -7,6 +7,9 @@ namespace AutoSweep.Worker.Page.Setup;
 /// <summary>The wiring of a bench as a person chooses and types it.</summary>
 public sealed class WiringForm
 {
+    // PATH_MAX of Linux; other systems end earlier.
+    private const int LongestPath = 4096;
+
     // What the form does not show is kept as it was.
     private BenchWiring _before = new();
 
@@ -56,8 +59,8 @@ public sealed class WiringForm
         ReadByEye = wiring.IsReadByEye,
         Meter = wiring.IsReadByEye ? "" : wiring.Meter ?? "",
         MeterDriver = wiring.MeterDriver,
-        Gain = FormField.Of(wiring.AmplifierGain),
-        Settle = FormField.Of(wiring.SettleSeconds),
+        Gain = TypedField.Shown(wiring.AmplifierGain),
+        Settle = TypedField.Shown(wiring.SettleSeconds),
         Eye = EyeFields.Of(wiring.Eye),
         DialledByHand = wiring.IsDialledByHand,
         Fixture = wiring.IsDialledByHand ? "" : wiring.Fixture ?? "",
@@ -65,7 +68,7 @@ public sealed class WiringForm
         Box = wiring.Box is { } box ? BoxFields.Of(box) : BoxFields.Usual(),
         CapacitanceMeter = wiring.CapacitanceMeter ?? "",
         CapacitanceMeterDriver = wiring.CapacitanceMeterDriver,
-        Leads = FormField.Of(wiring.CapacitanceMeterLeadsPicofarads),
+        Leads = TypedField.Shown(wiring.CapacitanceMeterLeadsPicofarads),
     };
 
     /// <summary>Takes an instrument that was found.</summary>
@@ -93,15 +96,15 @@ public sealed class WiringForm
         {
             Meter = ReadByEye ? BenchWiring.ByEye : Address(Meter, "Meter") ?? throw NoMeter(),
             MeterDriver = MeterDriver,
-            AmplifierGain = FormField.Number(Gain, "Amplifier gain", 0.01, 10_000) ?? 1,
-            SettleSeconds = FormField.Number(Settle, "Settle time", 0, 60),
+            AmplifierGain = TypedField.NumberOrNone(Gain, "Amplifier gain", 0.01, 10_000) ?? 1,
+            SettleSeconds = TypedField.NumberOrNone(Settle, "Settle time", 0, 60),
             Eye = Eye.Read(),
             Fixture = DialledByHand ? BenchWiring.ByHand : Address(Fixture, "Fixture"),
-            Calibration = DialledByHand ? null : FormField.Text(Calibration),
+            Calibration = DialledByHand ? null : TypedField.TextOrNone(Calibration, "Calibration", LongestPath),
             Box = DialledByHand ? Box.Read() : _before.Box,
             CapacitanceMeter = Address(CapacitanceMeter, "Capacitance meter"),
             CapacitanceMeterDriver = CapacitanceMeterDriver,
-            CapacitanceMeterLeadsPicofarads = FormField.Number(Leads, "Leads of the capacitance meter", 0, 10_000) ?? 0,
+            CapacitanceMeterLeadsPicofarads = TypedField.NumberOrNone(Leads, "Leads of the capacitance meter", 0, 10_000) ?? 0,
         };
         RequireOwnPorts(wiring);
         return wiring;
@@ -109,7 +112,7 @@ public sealed class WiringForm
 
     private static string? Address(string typed, string field)
     {
-        if (FormField.Text(typed) is not { } text)
+        if (TypedField.TextOrNone(typed, field) is not { } text)
             return null;
         try
         {

@@ -18,17 +18,19 @@ public sealed record UploadedFile(string Name, string Text)
     /// <param name="file">What the browser offers.</param>
     /// <param name="kind">What it should be, in words, for the message.</param>
     /// <param name="cancellationToken">Gives up.</param>
+    /// <param name="mostBytes">The most that is taken, in bytes.</param>
     /// <exception cref="BenchFaultException">Too large, empty, not UTF-8, or broken off on its way.</exception>
-    public static async Task<UploadedFile> TakeAsync(IBrowserFile file, string kind, CancellationToken cancellationToken)
+    public static async Task<UploadedFile> TakeAsync(
+        IBrowserFile file, string kind, CancellationToken cancellationToken, long mostBytes = MostBytes)
     {
         ArgumentNullException.ThrowIfNull(file);
-        var name = Shown(file.Name);
-        if (file.Size is 0 or > MostBytes)
-            throw Refuse($"{name}: {file.Size} bytes", $"{kind} of 1 MiB at most", null);
+        var (name, wanted) = (Shown(file.Name), FormattableString.Invariant($"{kind} of {mostBytes / 1024} KiB at most"));
+        if (file.Size == 0 || file.Size > mostBytes)
+            throw Refuse($"{name}: {file.Size} bytes", wanted, null);
         try
         {
             using var text = new MemoryStream();
-            await using var sent = file.OpenReadStream(MostBytes, cancellationToken);
+            await using var sent = file.OpenReadStream(mostBytes, cancellationToken);
             await sent.CopyToAsync(text, cancellationToken);
             return new(name, new UTF8Encoding(false, throwOnInvalidBytes: true).GetString(text.ToArray()).TrimStart('\uFEFF'));
         }
@@ -38,7 +40,7 @@ public sealed record UploadedFile(string Name, string Text)
         }
         catch (IOException fault)
         {
-            throw Refuse($"{name}: {fault.Message}", $"{kind} of 1 MiB at most", fault);
+            throw Refuse($"{name}: {fault.Message}", wanted, fault);
         }
     }
 

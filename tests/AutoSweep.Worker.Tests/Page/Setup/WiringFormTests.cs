@@ -35,7 +35,7 @@ public sealed class WiringFormTests
     }
 
     [Theory]
-    [InlineData("1,5", "", "Amplifier gain")]
+    [InlineData("1.5.0", "", "Amplifier gain")]
     [InlineData("0", "", "Amplifier gain")]
     [InlineData("NaN", "", "Amplifier gain")]
     [InlineData("20", "90", "Settle time")]
@@ -45,6 +45,15 @@ public sealed class WiringFormTests
         (form.Gain, form.Settle) = (gain, settle);
 
         Assert.Contains(field, Assert.Throws<BenchFaultException>(form.Read).Found, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_decimal_comma_is_read_as_everywhere()
+    {
+        var form = WiringForm.Of(Wired);
+        form.Gain = "1,5";
+
+        Assert.Equal(1.5, form.Read().AmplifierGain);
     }
 
     [Fact]
