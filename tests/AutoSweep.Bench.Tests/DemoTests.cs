@@ -25,6 +25,19 @@ public sealed class DemoTests : IDisposable
         Assert.True(File.Exists(_folder.File("journal.jsonl")));
         Assert.True(File.ReadAllLines(_folder.File("picking-list.csv")).Length > 43);
         Assert.Contains("; 0 unexplained", run.Output, StringComparison.Ordinal);
+        Assert.Contains("as-left.csv", run.Output, StringComparison.Ordinal);
+    }
+
+    // Left to itself the Web SDK would start the program in the project's folder, and README's command would leave its jobs there.
+    [Fact]
+    public async Task Dotnet_run_works_in_the_folder_that_it_is_typed_in()
+    {
+        using var process = Programs.StartSdk(
+            _folder.Path, "msbuild", Programs.InRepository("src/AutoSweep.Worker/AutoSweep.Worker.csproj"), "-getProperty:RunWorkingDirectory");
+        var run = await Run.EndAsync(process);
+
+        Assert.True(run.ExitCode == 0, run.Output + run.Errors);
+        Assert.Equal("", run.Output.Trim());
     }
 
     [Fact]

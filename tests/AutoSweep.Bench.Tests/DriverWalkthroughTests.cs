@@ -12,7 +12,7 @@ public sealed partial class DriverWalkthroughTests(ITestOutputHelper output) : I
     // check's time-out of 10 (2.5 real ones) can tell from none; timers count whole milliseconds.
     private const double Rate = 4;
 
-    private static readonly string Page = File.ReadAllText(InRepository("docs/driver-walkthrough.md"));
+    private static readonly string Page = File.ReadAllText(Programs.InRepository("docs/driver-walkthrough.md"));
     private readonly TemporaryFolder _folder = new();
 
     public void Dispose() => _folder.Dispose();
@@ -75,7 +75,7 @@ public sealed partial class DriverWalkthroughTests(ITestOutputHelper output) : I
     [
         .. new[]
             {
-                _folder.Path, Path.GetDirectoryName(Programs.Worker)!, InRepository("drivers"), InRepository("src"), InRepository("docs"),
+                _folder.Path, Path.GetDirectoryName(Programs.Worker)!, Programs.InRepository("drivers"), Programs.InRepository("src"), Programs.InRepository("docs"),
                 Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.DoNotVerify), "AutoSweep", "drivers"),
             }
             .Where(Directory.Exists)
@@ -84,14 +84,6 @@ public sealed partial class DriverWalkthroughTests(ITestOutputHelper output) : I
             .Select(file => new FileInfo(file))
             .Select(file => $"{file.FullName} {file.Length} {file.LastWriteTimeUtc.Ticks}"),
     ];
-
-    private static string InRepository(string path)
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(folder.FullName, "AutoSweep.sln")))
-            folder = folder.Parent ?? throw new DirectoryNotFoundException("AutoSweep.sln stands in no folder above the tests.");
-        return Path.Combine(folder.FullName, path);
-    }
 
     // A file's name at the end of a paragraph, then its text; or a command, then what it must print.
     [GeneratedRegex(@"`(?<file>my-drivers/[^`]+)`:\n\n```\w+\n(?<text>.*?)```|```sh\n(?<command>autosweep [^\n]+)\n```(?:\n\n```text\n(?<output>.*?)```)?", RegexOptions.Singleline)]

@@ -36,11 +36,32 @@ internal static class Programs
     internal static string DotnetHost => Path.GetFullPath(Path.Combine(RuntimeEnvironment.GetRuntimeDirectory(), "..", "..", "..",
         "dotnet"));
 
-    private static Process Launch(string file, IEnumerable<string> arguments, string folder = "") => Process.Start(new ProcessStartInfo(file, arguments)
+    /// <summary>A path in the repository.</summary>
+    public static string InRepository(string path)
+    {
+        var folder = new DirectoryInfo(AppContext.BaseDirectory);
+        while (!File.Exists(Path.Combine(folder.FullName, "AutoSweep.sln")))
+            folder = folder.Parent ?? throw new DirectoryNotFoundException("AutoSweep.sln stands in no folder above the tests.");
+        return Path.Combine(folder.FullName, path);
+    }
+
+    /// <summary>Starts the SDK itself: dotnet with words of its own.</summary>
+    public static Process StartSdk(string folder, params IEnumerable<string> words)
+    {
+        var start = StartOf(DotnetHost, words, folder);
+        // `dotnet test` tells its children where its own MSBuild lies; a person's terminal does not.
+        foreach (var name in start.Environment.Keys.Where(name => name.StartsWith("MSBuild", StringComparison.OrdinalIgnoreCase)).ToList())
+            start.Environment.Remove(name);
+        return Process.Start(start)!;
+    }
+
+    private static Process Launch(string file, IEnumerable<string> arguments, string folder = "") => Process.Start(StartOf(file, arguments, folder))!;
+
+    private static ProcessStartInfo StartOf(string file, IEnumerable<string> arguments, string folder) => new(file, arguments)
     {
         WorkingDirectory = folder,
         RedirectStandardInput = true,
         RedirectStandardOutput = true,
         RedirectStandardError = true,
-    })!;
+    };
 }

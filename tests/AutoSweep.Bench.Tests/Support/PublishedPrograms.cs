@@ -1,5 +1,3 @@
-using System.Diagnostics;
-
 namespace AutoSweep.Bench.Tests.Support;
 
 /// <summary>The programs that docs/service.md says how to build, each built once by the command on that page. Gone with the last test.</summary>
@@ -17,7 +15,7 @@ public sealed class PublishedPrograms : IDisposable
 
     /// <summary>What the page says to type, a line for each computer.</summary>
     internal static IReadOnlyList<string> Commands { get; } =
-        [.. File.ReadLines(InRepository("docs/service.md")).Where(line => line.StartsWith("dotnet publish ", StringComparison.Ordinal))];
+        [.. File.ReadLines(Programs.InRepository("docs/service.md")).Where(line => line.StartsWith("dotnet publish ", StringComparison.Ordinal))];
 
     /// <summary>The folder with the program for a computer.</summary>
     /// <param name="runtime">The .NET name of the computer, such as linux-arm64.</param>
@@ -26,37 +24,14 @@ public sealed class PublishedPrograms : IDisposable
     /// <inheritdoc/>
     public void Dispose() => _folder.Dispose();
 
-    private static string InRepository(string path)
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(folder.FullName, "AutoSweep.sln")))
-            folder = folder.Parent!;
-        return Path.Combine(folder.FullName, path);
-    }
-
     private async Task<string> BuildAsync(string runtime)
     {
         var folder = _folder.File(runtime);
         var words = Commands.Single(line => line.Contains($" -r {runtime} ", StringComparison.Ordinal)).Split(' ');
         Assert.Equal($"out/{runtime}", words[^1]);
-        var run = await Run.EndAsync(Start([.. words[1..^1], folder, "--artifacts-path", _folder.File("artifacts"), "-p:RunAnalyzers=false",
+        var run = await Run.EndAsync(Programs.StartSdk(Programs.InRepository(""), [.. words[1..^1], folder, "--artifacts-path", _folder.File("artifacts"), "-p:RunAnalyzers=false",
             "-p:UseSharedCompilation=false", "-nodeReuse:false"]), Patience);
         Assert.True(run.ExitCode == 0, run.Output + run.Errors);
         return folder;
-    }
-
-    private static Process Start(IEnumerable<string> words)
-    {
-        var start = new ProcessStartInfo(Programs.DotnetHost, words)
-        {
-            WorkingDirectory = InRepository(""),
-            RedirectStandardInput = true,
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-        };
-        // `dotnet test` tells its children where its own MSBuild lies; a person's terminal does not.
-        foreach (var name in start.Environment.Keys.Where(name => name.StartsWith("MSBuild", StringComparison.OrdinalIgnoreCase)).ToList())
-            start.Environment.Remove(name);
-        return Process.Start(start)!;
     }
 }
