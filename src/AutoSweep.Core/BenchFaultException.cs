@@ -29,6 +29,9 @@ public sealed class BenchFaultException : Exception
     /// <summary>What to do now.</summary>
     public string WhatToDo { get; }
 
+    /// <summary>What a terminal's user can type for it, such as <c>--resume</c>; none where nothing is to be typed. A page has a button of its own.</summary>
+    public string? AtTerminal { get; init; }
+
     /// <summary>The resource name of the instrument whose link broke, or that fell silent; none for every other fault.</summary>
     /// <remarks>Where the instrument had been at work, its return mends the fault: it can be waited for.</remarks>
     public string? LostResource { get; init; }

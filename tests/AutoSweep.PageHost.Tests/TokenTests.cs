@@ -132,6 +132,6 @@ public sealed class TokenTests
         using var folder = new TemporaryFolder();
         File.WriteAllText(folder.File(PageToken.FileName), text);
 
-        Assert.Contains("--new-token", Assert.Throws<BenchFaultException>(() => PageToken.Open(folder.Path)).WhatToDo, StringComparison.Ordinal);
+        Assert.Contains("--new-token", Assert.Throws<BenchFaultException>(() => PageToken.Open(folder.Path)).AtTerminal, StringComparison.Ordinal);
     }
 }

@@ -16,7 +16,7 @@ internal static class MatchRequestChecks
                     "leave that pin out");
             if (parts.Count > options.MostParts)
                 throw Refuse($"{parts.Count} parts are pinned to output {output}", $"at most {options.MostParts}",
-                    "pin fewer, or allow more with --most-parts");
+                    "pin fewer, or allow more parts an output");
             foreach (var id in parts)
                 CheckPart(output, id, ids, seen, request.Excluded);
         }

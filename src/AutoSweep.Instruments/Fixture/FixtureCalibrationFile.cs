@@ -29,7 +29,7 @@ public static class FixtureCalibrationFile
         {
             throw new BenchFaultException(
                 BenchFault.BadFile, $"the calibration file {path} cannot be written ({fault.Message})",
-                "a folder with room that this user may write", "Name another file with --out, or mend the folder.", fault);
+                "a folder with room that this user may write", "mend the folder, or name another file", fault) { AtTerminal = "--out" };
         }
     }
 }

@@ -29,7 +29,7 @@ public sealed class ConnectedBench : IAsyncDisposable
         BenchFault.NotReachable,
         "no fixture in the bench's wiring",
         "a fixture for a sweep",
-        "give --fixture and --calibration, or name them in bench.json");
+        "write both into the bench's wiring") { AtTerminal = "--fixture and --calibration, or in bench.json" };
 
     /// <summary>Whether the bench has a fixture.</summary>
     public bool HasFixture => _fixture is not null;
@@ -88,7 +88,7 @@ public sealed class ConnectedBench : IAsyncDisposable
         BenchFault.NoAnswer,
         $"the meter {_wiring.Meter} gives {found}",
         expected,
-        "check the meter's input, range and cable, then go on with --resume");
+        "check the meter's input, range and cable, then go on") { AtTerminal = "--resume" };
 
     /// <summary>Opens every relay, lets go of the instruments.</summary>
     public async ValueTask DisposeAsync()
@@ -136,17 +136,17 @@ public sealed class ConnectedBench : IAsyncDisposable
         BenchFault.NotReachable,
         "a box that is dialled by hand, but not what it can be dialled to",
         "its dials under \"box\" in bench.json",
-        "name a bench.json with --bench that describes the box; docs/by-hand.md has an example");
+        "describe the box in the bench's wiring; docs/by-hand.md has an example") { AtTerminal = "--bench with a bench.json" };
 
     private static BenchFaultException SamePort(string port) => new(
         BenchFault.NotReachable,
         $"meter and fixture both at {port}",
         "a port for each",
-        "give --meter and --fixture their own resource names");
+        "give each its own resource name") { AtTerminal = "--meter, --fixture" };
 
     private static BenchFaultException Unwired(string what, string flag) => new(
         BenchFault.NotReachable,
         $"no {what} in the bench's wiring",
         $"a {what}",
-        $"give {flag}, or name a bench.json with --bench that has it");
+        "write it into the bench's wiring") { AtTerminal = $"{flag}, or --bench with a bench.json that has it" };
 }

@@ -74,6 +74,6 @@ internal sealed class HalfOpenBench(
             BenchFault.WrongIdentity,
             $"{meter.Identity}",
             $"{meterBefore}, which took the readings of before",
-            "Connect that meter again; to go on with another, stop, then use --resume.");
+            "connect that meter again; to go on with another, stop, then go on with the job") { AtTerminal = "--resume" };
     }
 }

@@ -31,7 +31,7 @@ public static class MissingWords
     public static string Of(string name, string resource, BenchFaultException fault) =>
         $"Paused. {Of(name, resource, fault, "stop and begin anew")} The work goes on by itself; leave what is clipped where it is.";
 
-    private static string Of(MissingInstrument missing) => Of(Name(missing.Instrument), missing.Resource, missing.Fault, "stop, then use --resume");
+    private static string Of(MissingInstrument missing) => Of(Name(missing.Instrument), missing.Resource, missing.Fault, "stop, then go on with the job");
 
     private static string Of(string name, string resource, BenchFaultException fault, string another) => $"The {name} at {resource} " + (fault.Kind switch
     {

@@ -34,9 +34,9 @@ public static class FinishedJobs
 
     private static BenchFaultException Nothing(JobShelf shelf, string[] kinds, string? generator) => kinds.Length == 0
         ? new(
-            BenchFault.BadFile, $"no finished job in {shelf.Folder}", "a job with a complete survey as left", "finish a job first (autosweep survey --as-left)")
+            BenchFault.BadFile, $"no finished job in {shelf.Folder}", "a job with a complete survey as left", "finish a job first") { AtTerminal = "autosweep survey --as-left" }
         : new(
             BenchFault.BadFile,
             generator is null ? $"finished jobs of {kinds.Length} kinds of generator: {string.Join("; ", kinds)}" : $"no finished job of '{generator}'",
-            $"one of {string.Join("; ", kinds)}", "name one with --generator-name");
+            $"one of {string.Join("; ", kinds)}", "name one") { AtTerminal = "--generator-name" };
 }

@@ -22,7 +22,7 @@ public sealed record JobShelf(string Folder, IReadOnlyList<JobReading> Jobs, IRe
     {
         if (!Directory.Exists(folder))
             throw new BenchFaultException(
-                BenchFault.BadFile, $"no folder {Path.GetFullPath(folder)}", "the folder in which the jobs' folders lie", "name another with --jobs");
+                BenchFault.BadFile, $"no folder {Path.GetFullPath(folder)}", "the folder in which the jobs' folders lie", "name another") { AtTerminal = "--jobs" };
         List<JobReading> jobs = [];
         List<(string, string)> passedOver = [];
         Look(folder, 0, jobs, passedOver);

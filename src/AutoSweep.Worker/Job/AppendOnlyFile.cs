@@ -74,5 +74,5 @@ public sealed class AppendOnlyFile : IDisposable
 
     private static BenchFaultException NotWritten(string path, string what, Exception fault) => new(
         BenchFault.JournalNotWritten, $"{what} {path} cannot be written ({fault.Message})", "room and permission to write it",
-        "free some disk space or mend the disk, then go on (a job with --resume); everything recorded so far is kept", fault);
+        "free some disk space or mend the disk, then go on; everything recorded so far is kept", fault) { AtTerminal = "a job with --resume" };
 }

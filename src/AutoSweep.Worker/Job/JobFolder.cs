@@ -46,7 +46,7 @@ public sealed class JobFolder : IDisposable
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
             throw new BenchFaultException(BenchFault.BadFile, $"the job folder {full} cannot be made ({fault.Message})",
-                "a folder that this user may write", "name another folder with --job, or mend the permissions", fault);
+                "a folder that this user may write", "mend the permissions, or name another folder", fault) { AtTerminal = "--job" };
         }
 
         return new(full, Take(System.IO.Path.Combine(full, "job.lock"), full));
@@ -65,7 +65,7 @@ public sealed class JobFolder : IDisposable
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
             throw new BenchFaultException(BenchFault.JobInUse, $"another AutoSweep works in {folder} (it holds job.lock)",
-                "a job folder that nobody else works in", "close the other one first, or name another folder with --job", fault);
+                "a job folder that nobody else works in", "close the other one first, or name another folder", fault) { AtTerminal = "--job" };
         }
     }
 }

@@ -24,7 +24,7 @@ public sealed record JobReading(string Folder, IReadOnlyList<JournalEntry> Entri
             text = JournalRepair.SetAside(path, text, allowed: false, TimeProvider.System);
         var state = text.Entries.Aggregate(JobState.Empty, (known, entry) => known.Apply(entry));
         return state.Profile is null
-            ? throw new BenchFaultException(BenchFault.BadFile, $"no job in {full}", "the folder of a job that has begun", "name another with --job")
+            ? throw new BenchFaultException(BenchFault.BadFile, $"no job in {full}", "the folder of a job that has begun", "name another") { AtTerminal = "--job" }
             : new(full, text.Entries, state);
     }
 }

@@ -38,7 +38,7 @@ public sealed class JobRecord : IDisposable
     {
         if (JournalFile.Read(folder.Journal).Entries.Count > 0)
             throw new BenchFaultException(BenchFault.JobInUse, $"{folder.Path} holds a job already", "an empty or new folder for a new job",
-                "go on with that job with --resume, or name another folder with --job");
+                "go on with that job, or name another folder") { AtTerminal = "--resume, --job" };
         var record = new JobRecord(folder, JournalFile.Open(folder.Journal, 0), JobState.Empty, clock);
         record.Append(new JobOpened(software, profile));
         return record;
@@ -68,7 +68,7 @@ public sealed class JobRecord : IDisposable
         var state = text.Entries.Aggregate(JobState.Empty, (known, entry) => known.Apply(entry));
         if (state.Profile is null)
             throw new BenchFaultException(BenchFault.BadFile, $"no job in {folder.Path} ({text.Entries.Count} journal entries)",
-                "a journal.jsonl that begins with the opening of a job", "leave --resume out to begin a new job there");
+                "a journal.jsonl that begins with the opening of a job", "begin a new job there") { AtTerminal = "without --resume" };
         return new(folder, JournalFile.Open(folder.Journal, text.SoundLength), state, clock);
     }
 

@@ -29,6 +29,6 @@ public static class JournalRepair
         BenchFault.JournalDamaged,
         Repair.Describe(path, damaged),
         $"a whole journal ({damaged.Entries.Count} other lines are sound)",
-        "put a backup copy of the journal in its place, or go on with --set-aside-damage: the file is kept as it is under another name, "
-        + "the sound lines go on to count, and an output whose result stood on a damaged line is measured again");
+        "put a backup copy of the journal in its place, or go on and set the damage aside: the file is kept as it is under another name, "
+        + "the sound lines go on to count, and an output whose result stood on a damaged line is measured again") { AtTerminal = "--set-aside-damage" };
 }

@@ -60,18 +60,18 @@ public static class LevellingPlan
     private static void CheckReady(JobState state, LevellingOptions options)
     {
         if (state.Surveyed.IsEmpty)
-            throw NotReady("no output is surveyed", "a survey of all outputs", "autosweep survey");
+            throw NotReady("no output is surveyed", "a survey of all outputs", "survey them", "autosweep survey");
         if ((state.ChosenTarget ?? TargetCurve.Of(state.Profile!)).Points.Count == 0)
-            throw NotReady("no target curve", "one that says what each output should give", "autosweep curve");
+            throw NotReady("no target curve", "one that says what each output should give", "choose one", "autosweep curve");
         if (options.WithoutRecap || !state.Profile!.FilteredOutputs.Any())
             return;
         if (state.Fitted.IsEmpty)
             throw NotReady("no capacitor is fitted: levels change with them", "levelling after the recap",
-                "autosweep match and autosweep fit, or say --without-recap");
+                "match and fit the parts, or say that there is no recap", "autosweep match, autosweep fit, or --without-recap");
         var notChecked = state.Fitted.Keys.Where(output => !state.Checked.ContainsKey(output)).ToList();
         if (notChecked.Count > 0)
             throw NotReady($"fitted but not checked: {string.Join(", ", notChecked)}", "the level of every fitted output, read after the recap",
-                "autosweep check --resume");
+                "check them", "autosweep check --resume");
     }
 
     private static Dictionary<int, string> Reasons(JobState state, LevellingOptions options)
@@ -94,5 +94,6 @@ public static class LevellingPlan
         finding is { Output: { } output, Fault: GeneratorFault.CapacitorDrifted or GeneratorFault.CapacitorOpen or GeneratorFault.CapacitorLeaky }
         && !state.Checked.ContainsKey(output);
 
-    private static BenchFaultException NotReady(string found, string expected, string remedy) => new(BenchFault.StageNotReady, found, expected, remedy);
+    private static BenchFaultException NotReady(string found, string expected, string whatToDo, string atTerminal) =>
+        new(BenchFault.StageNotReady, found, expected, whatToDo) { AtTerminal = atTerminal };
 }

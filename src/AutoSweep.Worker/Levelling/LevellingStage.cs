@@ -3,7 +3,6 @@ using AutoSweep.Core.Generator;
 using AutoSweep.Core.Journal;
 using AutoSweep.Core.Magnets;
 using AutoSweep.Worker.Bench;
-using AutoSweep.Worker.Commands;
 using AutoSweep.Worker.Job;
 
 namespace AutoSweep.Worker.Levelling;
@@ -35,7 +34,7 @@ public sealed class LevellingStage(
     {
         record.Append(new HazardAcknowledged(Stage, Cautions.Magnets, options.Acknowledged ?? throw new BenchFaultException(
             BenchFault.StageNotReady, "nobody has acknowledged the hazard at the magnets", "a person who has read it",
-                "read it, then acknowledge it, or give --understood")));
+                "read it, then acknowledge it") { AtTerminal = "--understood" }));
         if (bench.HasFixture)
             await bench.Fixture.OpenAllAsync(cancellationToken);
         await AskForNextAsync(cancellationToken);

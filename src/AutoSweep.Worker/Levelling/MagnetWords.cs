@@ -28,7 +28,7 @@ public static class MagnetWords
     public static string Ending(GuidanceEnding ending) => ending switch
     {
         GuidanceEnding.InBand => "in its band",
-        GuidanceEnding.NearContact => "left: further in than the known gap allows. Put a feeler gauge leaf in and give --gap",
+        GuidanceEnding.NearContact => "left: further in than the known gap allows. Measure its gap with a feeler gauge and say it",
         GuidanceEnding.NoEffect => "left: moving the magnet is not heard. Is it this output's, is it stuck?",
         GuidanceEnding.WrongWay => "left: the level went the wrong way. Another output's magnet, or in for out? Look before the wheel is touched",
         GuidanceEnding.Unsteady => "left: the level does not stand still",

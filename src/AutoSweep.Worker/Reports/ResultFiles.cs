@@ -47,8 +47,8 @@ public static class ResultFiles
                 BenchFault.JournalNotWritten,
                 $"{path} cannot be written ({fault.Message})",
                 "room and permission in the job folder",
-                "free some disk space or close the program that holds the file, then go on with --resume; the journal has everything",
-                fault);
+                "free some disk space or close the program that holds the file, then go on; the journal has everything",
+                fault) { AtTerminal = "--resume" };
         }
     }
 }

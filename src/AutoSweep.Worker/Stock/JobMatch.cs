@@ -43,7 +43,7 @@ public sealed class JobMatch(JobRecord record, StockLedger ledger, TimeProvider 
         if (targets.Count == 0)
             throw new BenchFaultException(BenchFault.StockRefused,
                 $"no output of {record.Folder.Path} is swept, has a peak and waits for parts ({fitted.Count} are fitted)",
-                "one such output or more", "sweep first: autosweep sweep --resume --job " + record.Folder.Path);
+                "one such output or more", "sweep first") { AtTerminal = "autosweep sweep --resume --job " + record.Folder.Path };
         return new(targets, [.. stock.FreeFor(job)])
         {
             Pinned = wishes.Pinned,

@@ -33,7 +33,7 @@ public static class LedgerLock
             {
                 throw new BenchFaultException(BenchFault.BadFile, $"{path} cannot be opened ({fault.Message})",
                     "a data folder that this user may write",
-                    "name another with --stock, or mend the permissions", fault);
+                    "mend the permissions, or name another", fault) { AtTerminal = "--stock" };
             }
 
             await Task.Delay(options.RetryAfter, clock, cancellationToken);

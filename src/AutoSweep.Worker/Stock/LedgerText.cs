@@ -38,7 +38,7 @@ public static class LedgerText
         {
             throw new BenchFaultException(BenchFault.BadFile, $"the stock ledger {path} cannot be read ({fault.Message})",
                 "a file that this user may read",
-                "name it with --stock, or mend the permissions", fault);
+                "mend the permissions, or name another data folder", fault) { AtTerminal = "--stock" };
         }
     }
 

@@ -111,7 +111,7 @@ public sealed class StockLedger
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
             throw new BenchFaultException(BenchFault.BadFile, $"the folder of {Path} cannot be made ({fault.Message})",
-                "a data folder that this user may write", "name another with --stock, or mend the permissions", fault);
+                "a data folder that this user may write", "mend the permissions, or name another", fault) { AtTerminal = "--stock" };
         }
     }
 }

@@ -18,6 +18,6 @@ public static class FaultText
 
         console.MarkupLineInterpolated($"[bold red]Found:[/]      {known.Found}");
         console.MarkupLineInterpolated($"[bold]Expected:[/]   {known.Expected}");
-        console.MarkupLineInterpolated($"[bold green]What to do:[/] {known.WhatToDo}");
+        console.MarkupLineInterpolated($"[bold green]What to do:[/] {known.WhatToDo}{(known.AtTerminal is { } typed ? $" ({typed})" : "")}");
     }
 }

@@ -48,7 +48,7 @@ public sealed class JobFlagsTests : IDisposable
 
         var fault = Assert.Throws<BenchFaultException>(() => Open("--job", Job, "--generator", "invented-smallbench-14-60hz"));
 
-        Assert.Contains("--resume", fault.WhatToDo, StringComparison.Ordinal);
+        Assert.Contains("--resume", fault.AtTerminal, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -71,7 +71,7 @@ public sealed class JobFlagsTests : IDisposable
         var fault = Assert.Throws<BenchFaultException>(() => Open("--job", Job, "--resume"));
 
         Assert.Equal(BenchFault.BadFile, fault.Kind);
-        Assert.Contains("--resume", fault.WhatToDo, StringComparison.Ordinal);
+        Assert.Contains("--resume", fault.AtTerminal, StringComparison.Ordinal);
     }
 
     private static JobRecord Open(params string[] arguments)

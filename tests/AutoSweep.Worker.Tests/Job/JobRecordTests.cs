@@ -112,7 +112,7 @@ public sealed class JobRecordTests : IDisposable
 
         var fault = Assert.Throws<BenchFaultException>(() => JobRecord.Begin(folder, Some.Profile, "test", TimeProvider.System));
 
-        Assert.Contains("--resume", fault.WhatToDo, StringComparison.Ordinal);
+        Assert.Contains("--resume", fault.AtTerminal, StringComparison.Ordinal);
     }
 
     [Fact]

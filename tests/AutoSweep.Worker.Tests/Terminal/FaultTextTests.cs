@@ -15,6 +15,14 @@ public sealed class FaultTextTests
     }
 
     [Fact]
+    public void A_terminal_adds_what_can_be_typed()
+    {
+        var text = Written(new BenchFaultException(BenchFault.JobInUse, "a job", "none", "go on with it") { AtTerminal = "--resume" });
+
+        Assert.Equal("What to do: go on with it (--resume)", text[2]);
+    }
+
+    [Fact]
     public void A_fault_that_nobody_foresaw_says_that_nothing_is_lost()
     {
         var text = Written(new InvalidOperationException("odd [thing]"));

@@ -33,7 +33,7 @@ public sealed class PageToken
         var text = File.ReadAllText(path).Trim();
         if (!Base64Url.IsValid(text, out var length) || length != Bytes)
             throw new BenchFaultException(
-                BenchFault.BadFile, $"something else than a token in {path}", "43 letters that the program wrote", "start once with --new-token");
+                BenchFault.BadFile, $"something else than a token in {path}", "43 letters that the program wrote", "make a new one at the next start") { AtTerminal = "--new-token" };
         if (!OperatingSystem.IsWindows())
             File.SetUnixFileMode(path, UnixFileMode.UserRead | UnixFileMode.UserWrite);
         return new(text);

@@ -43,7 +43,7 @@ public sealed record DeskOptions
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
             throw new BenchFaultException(BenchFault.NotReachable, $"{Data} cannot be written ({fault.Message})", "a data folder that this user may write",
-                "mend its permissions or the disk, or name another folder with --data", fault);
+                "mend its permissions or the disk, or name another folder", fault) { AtTerminal = "--data" };
         }
     }
 

@@ -1,4 +1,4 @@
-namespace AutoSweep.Worker.Commands;
+namespace AutoSweep.Worker.Bench;
 
 /// <summary>The usual cautions of the trade (common practice), shown at the step where they matter.</summary>
 public static class Cautions
