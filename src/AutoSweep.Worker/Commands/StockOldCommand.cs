@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using AutoSweep.Core.Quantities;
 using AutoSweep.Core.Stock;
+using AutoSweep.Worker.Bench;
 using AutoSweep.Worker.Job;
 using AutoSweep.Worker.Stock;
 using AutoSweep.Worker.Terminal;
@@ -39,12 +40,7 @@ public static class StockOldCommand
             HelpName = "D",
         };
         var note = new Option<string?>("--note") { Description = "What was odd about it.", HelpName = "TEXT" };
-        var year = new Option<int?>("--year") { Description = "The year in which it or the generator was made, for autosweep history drift.", HelpName = "YEAR" };
-        year.Validators.Add(result =>
-        {
-            if (result.GetValueOrDefault<int?>() is < 1900 or > 2100)
-                result.AddError("--year: expected a year from 1900 to 2100.");
-        });
+        var year = Year();
         var command = StockCommand.Build("old", "Logs an old capacitor that was taken off, or lists how far the old set had drifted.",
             async (parsed, ledger, cancellationToken) =>
         {
@@ -62,9 +58,21 @@ public static class StockOldCommand
                 ledger, _ => new OldCapacitorRemoved(name, number, value, parsed.GetValue(nominal)?.Picofarads, parsed.GetValue(note), parsed.GetValue(year)),
                 _ => $"The old capacitor of output {number} is logged.", cancellationToken);
         });
-        foreach (var option in new Option[] { job, output, measured, dissipation, nominal, note })
+        foreach (var option in new Option[] { job, output, measured, dissipation, nominal, note, year })
             command.Add(option);
         return command;
+    }
+
+    /// <summary>The flag for the year in which old capacitors were made.</summary>
+    internal static Option<int?> Year()
+    {
+        var year = new Option<int?>("--year") { Description = "The year in which it or the generator was made, for autosweep history drift.", HelpName = "YEAR" };
+        year.Validators.Add(result =>
+        {
+            if (result.GetValueOrDefault<int?>() is < 1900 or > 2100)
+                result.AddError("--year: expected a year from 1900 to 2100.");
+        });
+        return year;
     }
 
     // Read without the job's lock: logging an old part must not stop a running sweep.
@@ -85,7 +93,6 @@ public static class StockOldCommand
         console.Write(table);
     }
 
-    private static string Drift(OldCapacitorRemoved old) => old is { Measured: { } measured, NominalPicofarads: { } nominal }
-        ? (100.0 * (measured.Picofarads - nominal) / nominal).ToString("+0.0;-0.0", CultureInfo.InvariantCulture) + " %"
-        : "";
+    private static string Drift(OldCapacitorRemoved old) =>
+        CapacitorDrift.Percent(old) is { } drift ? string.Create(CultureInfo.InvariantCulture, $"{drift:+0.0;-0.0} %") : "";
 }
