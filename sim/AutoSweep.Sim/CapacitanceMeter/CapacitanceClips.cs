@@ -4,22 +4,23 @@ using AutoSweep.Sim.Physics;
 
 namespace AutoSweep.Sim.CapacitanceMeter;
 
-/// <summary>What is on the LCR meter's clips: the fixture's box, parts in parallel, or nothing.</summary>
+/// <summary>What is on the LCR meter's clips: the fixture's box, parts in parallel, a capacitor that came off an output, or nothing.</summary>
 internal sealed class CapacitanceClips(IReadOnlyList<PartDefinition> parts, SimulatedBench bench)
 {
     private readonly Lock gate = new();
     private bool onFixture = true;
-    private int[] clipped = [];
+    private PartDefinition[] clipped = [];
+    private AgedCapacitorDefinition? old;
     private TaskCompletionSource shownEmpty = New();
 
     public int PartCount => parts.Count;
 
-    /// <summary>The parts on the clips now.</summary>
+    /// <summary>The parts out of the drawer that are on the clips now.</summary>
     public IReadOnlyList<PartDefinition> Parts
     {
         get
         {
-            lock (gate) return [.. clipped.Select(number => parts[number - 1])];
+            lock (gate) return [.. clipped];
         }
     }
 
@@ -33,14 +34,10 @@ internal sealed class CapacitanceClips(IReadOnlyList<PartDefinition> parts, Simu
     }
 
     /// <summary>Puts parts, numbered from 1, on the clips.</summary>
-    public void Put(IEnumerable<int> numbers)
-    {
-        lock (gate)
-        {
-            (onFixture, clipped) = (false, [.. numbers.Distinct().Where(number => number >= 1 && number <= parts.Count)]);
-            shownEmpty = New();
-        }
-    }
+    public void Put(IEnumerable<int> numbers) => Put(numbers.Distinct().Where(number => number >= 1 && number <= parts.Count).Select(number => parts[number - 1]));
+
+    /// <summary>Puts the capacitor on the clips that came off an output; nothing where there was none.</summary>
+    public void PutOld(int output) => Put([], bench.TakeOff(output));
 
     /// <summary>The meter begins a reading.</summary>
     /// <returns>What to call when it is over.</returns>
@@ -48,7 +45,7 @@ internal sealed class CapacitanceClips(IReadOnlyList<PartDefinition> parts, Simu
     {
         lock (gate)
         {
-            var (seen, empty) = (shownEmpty, !onFixture && clipped.Length == 0);
+            var (seen, empty) = (shownEmpty, !onFixture && clipped.Length == 0 && old is null);
             return () =>
             {
                 if (empty) seen.TrySetResult();
@@ -66,8 +63,17 @@ internal sealed class CapacitanceClips(IReadOnlyList<PartDefinition> parts, Simu
         {
             return onFixture
                 ? bench.WithRelays((relays, _) => relays.Admittance(omega))
-                : clipped.Select(number => parts[number - 1])
+                : clipped.Select(part => (part.Picofarads, part.LossTangent)).Concat(old is null ? [] : [(old.Picofarads, old.LossTangent)])
                     .Aggregate(Complex.Zero, (sum, part) => sum + (omega * part.Picofarads * 1e-12 * new Complex(part.LossTangent, 1)));
+        }
+    }
+
+    private void Put(IEnumerable<PartDefinition> taken, AgedCapacitorDefinition? removed = null)
+    {
+        lock (gate)
+        {
+            (onFixture, clipped, old) = (false, [.. taken], removed);
+            shownEmpty = New();
         }
     }
 

@@ -8,15 +8,21 @@ namespace AutoSweep.Sim.Hands;
 /// <param name="Parts">The parts' running numbers, in the order of the text.</param>
 internal sealed partial record FitOrder(int? Output, IReadOnlyList<int> Parts)
 {
+    private const string Old = "OLD";
+
     /// <summary>The text that says that fitting is over.</summary>
     public const string Over = "done";
 
-    /// <summary>Reads <c>61: P00017 + P00022</c> or, of no output, <c>17 + 22</c>.</summary>
+    /// <summary>Whether it is not parts that are asked for, but the capacitor that came off the output.</summary>
+    public bool IsOld { get; private init; }
+
+    /// <summary>Reads <c>61: OLD</c>, <c>61: P00017 + P00022</c> or, of no output, <c>17 + 22</c>.</summary>
     public static FitOrder Read(string text)
     {
         var colon = text.IndexOf(':', StringComparison.Ordinal);
         var before = colon < 0 ? [] : Numbers(text[..colon]);
-        return new(before.Length > 0 ? before[0] : null, Numbers(text[(colon + 1)..]));
+        var after = text[(colon + 1)..];
+        return new(before.Length > 0 ? before[0] : null, Numbers(after)) { IsOld = before.Length > 0 && after.Trim() == Old };
     }
 
     private static int[] Numbers(string text) =>

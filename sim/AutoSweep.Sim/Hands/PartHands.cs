@@ -12,6 +12,8 @@ namespace AutoSweep.Sim.Hands;
 /// number, which is all that the hands know of it. Fitting: when the meter's display names parts (<c>DISP:LINE "61: P00017 + P00022"</c>),
 /// they are clipped in parallel until the meter beeps or its display changes, and soldered in at output 61. The hands need not know
 /// what a beep meant: parts that were not good are replaced by the next that the display names for the same output.
+/// Old ones: when the display says <c>61: OLD</c>, in either phase, the capacitor that came off output 61 goes on the clips until the meter beeps or its
+/// display changes; nothing else is clipped until it asks for no more of them.
 /// </remarks>
 internal sealed class PartHands
 {
@@ -26,6 +28,9 @@ internal sealed class PartHands
     private readonly Action<HandsEvent> tell;
     private readonly Random random;
     private readonly Channel<string> display = Channel.CreateUnbounded<string>();
+    // Null where the display asks for no more of them.
+    private readonly Channel<int?> olds = Channel.CreateUnbounded<int?>();
+    private bool asksForOlds;
     private readonly List<int> stickers = [];
 
     public PartHands(
@@ -37,7 +42,16 @@ internal sealed class PartHands
     }
 
     /// <summary>The meter's display shows another text.</summary>
-    public void Read(string text) => display.Writer.TryWrite(text);
+    public void Read(string text)
+    {
+        var order = FitOrder.Read(text);
+        var isEndOfOlds = asksForOlds && !order.IsOld;
+        if (order.IsOld) olds.Writer.TryWrite(order.Output);
+        if (isEndOfOlds) olds.Writer.TryWrite(null);
+        // That the old ones are done says nothing of the fitting.
+        if (!order.IsOld && !(isEndOfOlds && text == FitOrder.Over)) display.Writer.TryWrite(text);
+        asksForOlds = order.IsOld;
+    }
 
     /// <summary>Takes in or fits.</summary>
     /// <param name="phase">Which of the two.</param>
@@ -70,12 +84,13 @@ internal sealed class PartHands
 
     private async Task<bool> TakeInAsync(int part, CancellationToken cancellationToken)
     {
+        await OldsAsync(HandsPhase.Parts, cancellationToken);
         await EmptyAsync(cancellationToken);
         // Listening begins before the part is on: on a fast clock the beep may follow at once.
-        var beep = ear.ListenAsync(script.PatienceOn(clock), clock, cancellationToken);
+        var over = BeepOrAsync(olds.Reader, cancellationToken);
         clips.Put([part]);
         Tell("clip", HandsPhase.Parts, part);
-        var answered = await beep;
+        var (answered, _) = await over;
         Tell(answered ? "beep" : "noBeep", HandsPhase.Parts, part);
         await Task.Delay(TimeSpan.FromSeconds(script.ReactionSeconds), clock, cancellationToken);
         clips.TakeOff();
@@ -85,10 +100,33 @@ internal sealed class PartHands
 
     private async Task FitAsync(bool last, CancellationToken cancellationToken)
     {
-        while (await display.Reader.ReadAsync(cancellationToken) is var text && (last || text != FitOrder.Over))
+        while (true)
         {
+            await OrderAsync(cancellationToken);
+            await OldsAsync(HandsPhase.Fit, cancellationToken);
+            if (!display.Reader.TryRead(out var text)) continue;
+            if (!last && text == FitOrder.Over) return;
             var order = FitOrder.Read(text);
             if (order.Parts.Count > 0) await FitAsync(order.Output, [.. order.Parts.Select(InDrawer)], cancellationToken);
+        }
+    }
+
+    private async Task OldsAsync(HandsPhase phase, CancellationToken cancellationToken)
+    {
+        if (!olds.Reader.TryPeek(out _)) return;
+        while (await olds.Reader.ReadAsync(cancellationToken) is { } output)
+        {
+            for (var answered = false; !answered;)
+            {
+                await EmptyAsync(cancellationToken);
+                var over = BeepOrAsync(olds.Reader, cancellationToken);
+                clips.PutOld(output);
+                Tell("clip", phase, output: output, note: "old");
+                answered = await over is (true, _) or (_, true);
+                await Task.Delay(TimeSpan.FromSeconds(script.ReactionSeconds), clock, cancellationToken);
+                clips.TakeOff();
+                Tell("unclip", phase, output: output);
+            }
         }
     }
 
@@ -98,10 +136,10 @@ internal sealed class PartHands
         for (var answered = false; !answered;)
         {
             await EmptyAsync(cancellationToken);
-            var over = BeepOrOtherTextAsync(cancellationToken);
+            var over = BeepOrAsync(display.Reader, cancellationToken);
             clips.Put(parts);
             Tell("clip", HandsPhase.Fit, output: output, note: string.Join('+', parts));
-            answered = await over;
+            answered = await over is (true, _) or (_, true);
             await Task.Delay(TimeSpan.FromSeconds(script.ReactionSeconds), clock, cancellationToken);
             if (answered && output is { } terminal) bench.Solder(terminal, clips.Parts);
             clips.TakeOff();
@@ -109,17 +147,28 @@ internal sealed class PartHands
         }
     }
 
-    // False when patience ran out first.
-    private async Task<bool> BeepOrOtherTextAsync(CancellationToken cancellationToken)
+    // Neither when patience ran out first.
+    private async Task<(bool Beep, bool Order)> BeepOrAsync<T>(ChannelReader<T> orders, CancellationToken cancellationToken)
     {
         using var first = CancellationTokenSource.CreateLinkedTokenSource(cancellationToken);
         var beep = ear.ListenAsync(script.PatienceOn(clock), clock, first.Token);
-        var text = display.Reader.WaitToReadAsync(first.Token).AsTask();
-        await Task.WhenAny(beep, text);
+        var order = orders.WaitToReadAsync(first.Token).AsTask();
+        await Task.WhenAny(beep, order);
         await first.CancelAsync();
-        await ((Task)Task.WhenAll(beep, text)).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
+        await ((Task)Task.WhenAll(beep, order)).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
         cancellationToken.ThrowIfCancellationRequested();
-        return text.IsCompletedSuccessfully || (beep.IsCompletedSuccessfully && beep.Result);
+        return (beep.IsCompletedSuccessfully && beep.Result, order.IsCompletedSuccessfully);
+    }
+
+    // Until the display asks for parts, or for an old capacitor.
+    private async Task OrderAsync(CancellationToken cancellationToken)
+    {
+        using var first = CancellationTokenSource.CreateLinkedTokenSource(cancellationToken);
+        var (text, old) = (display.Reader.WaitToReadAsync(first.Token).AsTask(), olds.Reader.WaitToReadAsync(first.Token).AsTask());
+        await Task.WhenAny(text, old);
+        await first.CancelAsync();
+        await ((Task)Task.WhenAll(text, old)).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
+        cancellationToken.ThrowIfCancellationRequested();
     }
 
     // A running number of this session's taking in; without one, the part's place in the drawer.

@@ -53,6 +53,19 @@ internal sealed class SimulatedBench
         }
     }
 
+    /// <summary>Takes the capacitor off a terminal's filter for good, if it is not off yet.</summary>
+    /// <returns>That capacitor; none where there is no filter.</returns>
+    public AgedCapacitorDefinition? TakeOff(int output)
+    {
+        if (!generator.HasFilter(output)) return null;
+        lock (gate)
+        {
+            AdvanceTo(Clock.Now);
+            if (removed.Add(output)) known = null;
+            return generator.Output(output).Aged;
+        }
+    }
+
     /// <summary>The terminals that parts are soldered in at, ascending.</summary>
     public IReadOnlyList<int> Soldered
     {

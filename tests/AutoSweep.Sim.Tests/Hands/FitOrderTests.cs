@@ -18,5 +18,14 @@ public class FitOrderTests
         var order = FitOrder.Read(text);
         Assert.Equal(output, order.Output);
         Assert.Equal(parts, order.Parts);
+        Assert.False(order.IsOld);
+    }
+
+    [Fact]
+    public void Old_after_the_colon_asks_for_the_capacitor_that_came_off()
+    {
+        var order = FitOrder.Read("61: OLD");
+        Assert.Equal((61, true), (order.Output, order.IsOld));
+        Assert.Empty(order.Parts);
     }
 }

@@ -93,6 +93,34 @@ public class PartHandsTests
     }
 
     [Fact]
+    public async Task An_old_capacitor_that_is_asked_for_goes_before_the_part_on_the_clips()
+    {
+        await using var bench = await ServedParts.StartAsync("parts");
+        Assert.Equal(1, (await bench.NextAsync("clip")).GetProperty("part").GetInt32());
+        await bench.SayAsync("DISP:LINE \"9: OLD\"");
+        var old = await bench.NextAsync("clip");
+        Assert.Equal((9, "old"), (old.GetProperty("output").GetInt32(), old.GetProperty("note").GetString()));
+        await bench.SayAsync("SYST:BEEP");
+        await bench.SayAsync("DISP:LINE \"14: OLD\"");
+        Assert.Equal(14, (await bench.NextAsync("clip")).GetProperty("output").GetInt32());
+        await bench.SayAsync("DISP:LINE \"done\"");
+        Assert.Equal(2, (await bench.NextAsync("clip")).GetProperty("part").GetInt32());
+    }
+
+    [Fact]
+    public async Task The_end_of_the_old_ones_does_not_end_the_fitting()
+    {
+        await using var bench = await ServedParts.StartAsync("fit,check");
+        await bench.SayAsync("DISP:LINE \"9: OLD\"");
+        await bench.NextAsync("clip");
+        await bench.SayAsync("SYST:BEEP");
+        await bench.SayAsync("DISP:LINE \"done\"");
+        await FitAsync(bench, "9: P00001 + P00002", "SYST:BEEP");
+        await bench.SayAsync("DISP:LINE \"done\"");
+        Assert.Equal("fit", (await bench.NextAsync("end")).GetProperty("phase").GetString());
+    }
+
+    [Fact]
     public async Task With_nothing_soldered_there_is_nothing_to_check()
     {
         await using var bench = await ServedParts.StartAsync("fit,check");
