@@ -12,8 +12,8 @@ public sealed class UnpluggedOnPageTests(PageBrowser browser) : IClassFixture<Pa
 {
     private const double Rate = 10;
 
-    // Simulated seconds: three of the wall clock.
-    private const double Gap = 30;
+    // Simulated seconds: eight of the wall clock, so that a slow screen sees it, and less than the hands wait for a beep.
+    private const double Gap = 80;
 
     private const int Parts = 12;
 
@@ -72,14 +72,5 @@ public sealed class UnpluggedOnPageTests(PageBrowser browser) : IClassFixture<Pa
     private static int InLedger(ServedPage served) => new StockLedger(DataFolder.LedgerAt(served.Data), TimeProvider.System).Read().Entries
         .Select(entry => entry.Event).OfType<PartsTakenIn>().Sum(taken => taken.Parts.Count);
 
-    private static async Task<ServedPage> StartAsync(ServedBench bench)
-    {
-        var data = Directory.CreateTempSubdirectory("autosweep-page-").FullName;
-        BenchWiringFile.Write(Path.Combine(data, "bench.json"), new()
-        {
-            Meter = bench.Meter, Fixture = bench.Fixture, Calibration = bench.Calibration, CapacitanceMeter = bench.CapacitanceMeter,
-            AmplifierGain = bench.Ready.GetProperty("amplifierGain").GetDouble(),
-        });
-        return await ServedPage.StartAsync(data, ["--clock-rate", FormattableString.Invariant($"{Rate}")]);
-    }
+    private static Task<ServedPage> StartAsync(ServedBench bench) => ServedPage.StartAsync(BenchFolder.Wired(bench), ["--clock-rate", FormattableString.Invariant($"{Rate}")]);
 }

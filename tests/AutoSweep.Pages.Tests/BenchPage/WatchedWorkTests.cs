@@ -99,14 +99,5 @@ public sealed class WatchedWorkTests(PageBrowser browser) : IClassFixture<PageBr
 
     private static Task<string?> ControlsOfAsync(Screen screen) => screen.Page.GetAttributeAsync("#controls", "data-controls");
 
-    private static async Task<ServedPage> StartAsync(ServedBench bench)
-    {
-        var data = Directory.CreateTempSubdirectory("autosweep-page-").FullName;
-        BenchWiringFile.Write(Path.Combine(data, "bench.json"), new()
-        {
-            Meter = bench.Meter, Fixture = bench.Fixture, Calibration = bench.Calibration, CapacitanceMeter = bench.CapacitanceMeter,
-            AmplifierGain = bench.Ready.GetProperty("amplifierGain").GetDouble(),
-        });
-        return await ServedPage.StartAsync(data, ["--clock-rate", Rate]);
-    }
+    private static Task<ServedPage> StartAsync(ServedBench bench) => ServedPage.StartAsync(BenchFolder.Wired(bench), ["--clock-rate", Rate]);
 }

@@ -25,6 +25,9 @@ internal static class BenchFolder
         return data;
     }
 
+    /// <summary>A new data folder in which a served simulated bench is wired up.</summary>
+    public static string Wired(ServedBench bench) => Wired(Directory.CreateTempSubdirectory("autosweep-page-").FullName, bench);
+
     /// <summary>Wires a served simulated bench up in a data folder.</summary>
     public static string Wired(string data, ServedBench bench)
     {
