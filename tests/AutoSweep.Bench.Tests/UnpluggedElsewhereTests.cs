@@ -1,6 +1,5 @@
 using System.Diagnostics;
 using System.Globalization;
-using System.Text.Json;
 using AutoSweep.Bench.Tests.Support;
 using AutoSweep.Core.Stock;
 using AutoSweep.Worker.Stock;
@@ -43,7 +42,7 @@ public sealed class UnpluggedElsewhereTests(ITestOutputHelper output) : IDisposa
             .Select(entry => entry.Event).OfType<PartsTakenIn>().SelectMany(taken => taken.Parts).Select(part => part.Measured.Picofarads).Order().ToList();
         Assert.Equal(12, measured.Count);
         // Two per mille: four times the simulated meter's accuracy, and no two of the bench's parts lie so near each other.
-        Assert.All(measured.Zip(Truth("small"), (read, truth) => (Read: (double)read, Truth: truth)), pair => Assert.InRange(pair.Read / pair.Truth, 0.998, 1.002));
+        Assert.All(measured.Zip(BenchTruth.Parts("small"), (read, truth) => (Read: (double)read, Truth: truth)), pair => Assert.InRange(pair.Read / pair.Truth, 0.998, 1.002));
     }
 
     [Fact]
@@ -71,14 +70,6 @@ public sealed class UnpluggedElsewhereTests(ITestOutputHelper output) : IDisposa
 
     private static string[] Meter(ServedBench bench) =>
         ["--capacitance-meter", bench.CapacitanceMeter, "--clock-rate", Rate.ToString(CultureInfo.InvariantCulture)];
-
-    // The file's own list, which is what the simulator puts on the clips.
-    private static IEnumerable<double> Truth(string bench)
-    {
-        var file = Path.Combine(Path.GetDirectoryName(Programs.Simulator)!, "benches", $"{bench}.json");
-        using var read = JsonDocument.Parse(File.ReadAllText(file));
-        return [.. read.RootElement.GetProperty("parts").EnumerateArray().Select(part => part.GetProperty("picofarads").GetDouble()).Order()];
-    }
 
     private static async Task HandsAsync(ServedBench bench, string what, int part)
     {

@@ -4,7 +4,6 @@ using AutoSweep.Core.Quantities;
 using AutoSweep.Instruments.Fixture;
 using AutoSweep.Instruments.Meters;
 using AutoSweep.Worker.Bench;
-using AutoSweep.Worker.Commands;
 using AutoSweep.Worker.Terminal;
 using Microsoft.Extensions.Logging.Abstractions;
 
@@ -96,5 +95,5 @@ public sealed class FixtureBench : IAsyncDisposable
 
     private static BenchFaultException NoFixture() => new(
         BenchFault.NotReachable, "no fixture in the bench's wiring", "a fixture",
-        "give --fixture, or name a bench.json with --bench that has it");
+        "write it into the bench's wiring") { AtTerminal = "--fixture, or --bench with a bench.json that has it" };
 }

@@ -1,8 +1,8 @@
 using AutoSweep.Worker.Bench;
 
-namespace AutoSweep.Worker.Commands;
+namespace AutoSweep.Worker.Calibration;
 
-/// <summary>What the commands on the fixture are asked.</summary>
+/// <summary>What is asked of the fixture and its meter.</summary>
 /// <param name="Wiring">Where fixture and capacitance meter are.</param>
 /// <param name="AccuracyPercent">The meter's accuracy instead of the driver's figure.</param>
 /// <param name="ClockRate">How much faster than real the bench's clock runs.</param>

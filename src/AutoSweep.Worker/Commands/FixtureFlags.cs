@@ -1,5 +1,6 @@
 using System.CommandLine;
 using AutoSweep.Worker.Bench;
+using AutoSweep.Worker.Calibration;
 
 namespace AutoSweep.Worker.Commands;
 

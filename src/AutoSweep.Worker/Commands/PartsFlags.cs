@@ -1,5 +1,6 @@
 using System.CommandLine;
 using AutoSweep.Worker.Bench;
+using AutoSweep.Worker.Parts;
 using AutoSweep.Worker.Terminal;
 
 namespace AutoSweep.Worker.Commands;

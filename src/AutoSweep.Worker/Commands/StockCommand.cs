@@ -24,6 +24,7 @@ public static class StockCommand
         StockChangeCommands.Undo(),
         StockChangeCommands.Repair(),
         StockOldCommand.Build(),
+        StockOldSetCommand.Build(),
     };
 
     /// <summary>A command that works on the stock.</summary>

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using AutoSweep.Core.Journal;
+using AutoSweep.Worker.Bench;
 
 namespace AutoSweep.Worker.Commands;
 

@@ -8,7 +8,7 @@ public interface IPartSource
 
     /// <summary>Asks for certain parts, where the person looks: on the meter's own display.</summary>
     /// <param name="output">The output that they are for.</param>
-    /// <param name="parts">Their ids.</param>
+    /// <param name="parts">Their ids; empty for the old capacitor that came off the output.</param>
     /// <param name="cancellationToken">Ends the wait.</param>
     Task AskForAsync(int output, IReadOnlyList<string> parts, CancellationToken cancellationToken);
 

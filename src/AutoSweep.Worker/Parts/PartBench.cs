@@ -1,9 +1,8 @@
 using AutoSweep.Instruments.Meters;
 using AutoSweep.Worker.Bench;
-using AutoSweep.Worker.Parts;
 using Microsoft.Extensions.Logging.Abstractions;
 
-namespace AutoSweep.Worker.Commands;
+namespace AutoSweep.Worker.Parts;
 
 /// <summary>Where measured parts come from: an open capacitance meter, or a keyboard.</summary>
 /// <param name="meter">The meter; none where values are typed.</param>

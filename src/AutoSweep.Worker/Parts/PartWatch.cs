@@ -10,6 +10,7 @@ namespace AutoSweep.Worker.Parts;
 public sealed class PartWatch(ICapacitanceMeter meter, PartWatchOptions options) : IPartSource
 {
     private bool _wasEmpty = true;
+    private bool _askedForOld;
 
     /// <inheritdoc/>
     public string? Meter => meter.Identity.ToString();
@@ -39,8 +40,13 @@ public sealed class PartWatch(ICapacitanceMeter meter, PartWatchOptions options)
     }
 
     /// <inheritdoc/>
-    public Task AskForAsync(int output, IReadOnlyList<string> parts, CancellationToken cancellationToken) =>
-        meter.ShowAsync($"{output}: {string.Join(" + ", parts)}", cancellationToken);
+    public Task AskForAsync(int output, IReadOnlyList<string> parts, CancellationToken cancellationToken)
+    {
+        // What lay on the clips before the first old capacitor was asked for is not it.
+        if (parts.Count == 0 && !_askedForOld)
+            (_askedForOld, _wasEmpty) = (true, false);
+        return meter.ShowAsync($"{output}: {(parts.Count == 0 ? "OLD" : string.Join(" + ", parts))}", cancellationToken);
+    }
 
     /// <inheritdoc/>
     public Task FinishAsync(CancellationToken cancellationToken) => meter.ShowAsync("done", cancellationToken);

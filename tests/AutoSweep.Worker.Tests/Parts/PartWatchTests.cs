@@ -55,5 +55,19 @@ public sealed class PartWatchTests
         Assert.Equal(47_000, (await Watch().NextAsync(default))!.Capacitance.Picofarads);
     }
 
+    [Fact]
+    public async Task What_lay_on_the_clips_before_the_first_old_capacitor_was_asked_for_is_not_it()
+    {
+        var watch = Watch();
+        _meter.Reads(47_000, 47_000, 47_000, 47_000);
+        _meter.Reads(CapacitanceReadingKind.NoContact);
+        _meter.Reads(100_000, 100_000, 100_000, 100_000);
+
+        await watch.AskForAsync(9, [], default);
+
+        Assert.Equal(100_000, (await watch.NextAsync(default))!.Capacitance.Picofarads);
+        Assert.Equal("9: OLD", _meter.Told[0]);
+    }
+
     private PartWatch Watch() => new(_meter, new());
 }

@@ -10,6 +10,8 @@ internal sealed class FakeParts(params long[] picofarads) : IPartSource
 
     public List<string> Asked { get; } = [];
 
+    public List<int> AskedOutputs { get; } = [];
+
     public List<bool> Signals { get; } = [];
 
     public string? Meter => "Invented,Bridge,7,1";
@@ -19,6 +21,7 @@ internal sealed class FakeParts(params long[] picofarads) : IPartSource
     public Task AskForAsync(int output, IReadOnlyList<string> parts, CancellationToken cancellationToken)
     {
         Asked.Add(string.Join('+', parts));
+        AskedOutputs.Add(output);
         return Task.CompletedTask;
     }
 

@@ -20,7 +20,12 @@ public sealed class AskedParts(PageDialogue dialogue, double accuracyShare) : IP
     /// <inheritdoc/>
     public Task AskForAsync(int output, IReadOnlyList<string> parts, CancellationToken cancellationToken)
     {
-        _what = parts.Count == 1 ? parts[0] : string.Join(" and ", parts) + " in parallel";
+        _what = parts.Count switch
+        {
+            0 => FormattableString.Invariant($"the old capacitor of output {output}"),
+            1 => parts[0],
+            _ => string.Join(" and ", parts) + " in parallel",
+        };
         return Task.CompletedTask;
     }
 

@@ -1,6 +1,7 @@
 using AutoSweep.Core.Quantities;
 using AutoSweep.Core.Stock;
 using AutoSweep.Worker.Page.Shared;
+using AutoSweep.Worker.Parts;
 
 namespace AutoSweep.Worker.Page.Intake;
 
@@ -25,6 +26,10 @@ public sealed class OldFields
     /// <summary>What was odd.</summary>
     public string Note { get; set; } = "";
 
+    /// <summary>What is known of a whole set that is read at the clips: its printed value and its year.</summary>
+    /// <exception cref="Core.BenchFaultException">A field cannot be understood.</exception>
+    public OldSetLabel Label() => new(TypedField.CapacitanceOrNone(Nominal, "Printed value")?.Picofarads, MadeIn());
+
     /// <summary>The event.</summary>
     /// <param name="job">The job's name in the ledger.</param>
     /// <param name="outputs">The generator's outputs.</param>
@@ -36,15 +41,16 @@ public sealed class OldFields
             throw TypedField.Refuse(Output, "Output", FormattableString.Invariant($"an output of this generator, {outputs.Min()} to {outputs.Max()}"));
         var dissipation = TypedField.NumberOrNone(Dissipation, "Dissipation factor D", 0, 10);
         return new(job, output, TypedField.CapacitanceOrNone(Measured, "Measured") is { } value ? new(value.Picofarads, 0, now, dissipation) : null,
-            TypedField.CapacitanceOrNone(Nominal, "Printed value")?.Picofarads, TypedField.TextOrNone(Note, "What was odd"), TypedField.WholeOrNone(Year, "Year", 1900, 2100));
+            TypedField.CapacitanceOrNone(Nominal, "Printed value")?.Picofarads, TypedField.TextOrNone(Note, "What was odd"), MadeIn());
     }
 
     /// <summary>The fields for the next one: of the same set, so the year stays.</summary>
     public OldFields Next() => new() { Year = Year };
 
+    private int? MadeIn() => TypedField.WholeOrNone(Year, "Year", 1900, 2100);
+
     /// <summary>How far a capacitor has drifted from its printed value; empty where either is not known.</summary>
-    public static string Drift(OldCapacitorRemoved old) => old is { Measured: { } measured, NominalPicofarads: { } nominal }
-        ? FormattableString.Invariant($"{100.0 * (measured.Picofarads - nominal) / nominal:+0.0;-0.0} %") : "";
+    public static string Drift(OldCapacitorRemoved old) => CapacitorDrift.Percent(old) is { } drift ? FormattableString.Invariant($"{drift:+0.0;-0.0} %") : "";
 
     /// <summary>What it measured in words.</summary>
     public static string Value(OldCapacitorRemoved old) => old.Measured is { } measured

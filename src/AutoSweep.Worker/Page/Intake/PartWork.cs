@@ -1,5 +1,4 @@
 using AutoSweep.Worker.Bench;
-using AutoSweep.Worker.Commands;
 using AutoSweep.Worker.Page.Work;
 using AutoSweep.Worker.Parts;
 using AutoSweep.Worker.Stock;

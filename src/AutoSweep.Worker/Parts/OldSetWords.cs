@@ -1,0 +1,27 @@
+using System.Threading.Channels;
+
+namespace AutoSweep.Worker.Parts;
+
+/// <summary>What the person says of the old capacitor that is asked for, instead of putting it on the clips.</summary>
+public sealed class OldSetWords
+{
+    private readonly Channel<(int Output, OldSetWord Word)> _said = Channel.CreateUnbounded<(int, OldSetWord)>();
+
+    /// <summary>Says it.</summary>
+    /// <param name="output">The output that was asked for when it was said: a word that comes late, or twice, is none of the next one's.</param>
+    /// <param name="word">What is said.</param>
+    public void Say(int output, OldSetWord word) => _said.Writer.TryWrite((output, word));
+
+    /// <summary>Waits for a word on an output's capacitor.</summary>
+    /// <param name="output">The output.</param>
+    /// <param name="cancellationToken">Ends the wait.</param>
+    public async Task<OldSetWord> NextAsync(int output, CancellationToken cancellationToken)
+    {
+        while (true)
+        {
+            var said = await _said.Reader.ReadAsync(cancellationToken);
+            if (said.Output == output)
+                return said.Word;
+        }
+    }
+}
