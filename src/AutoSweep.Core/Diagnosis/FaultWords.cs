@@ -28,10 +28,10 @@ public static class FaultWords
         GeneratorFault.DeadPickup => "With the generator stopped, measure the coil's resistance from the terminal to the frame: tens to hundreds "
             + $"of ohms if it is whole, open if it is broken. {Spinning}",
         GeneratorFault.MiswiredTerminals => $"Follow the two leads from coil or filter to the terminal strip. {Spinning}",
-        GeneratorFault.CapacitorDrifted => $"Measure C and D of the old capacitor at 1 kHz once it is off. {OldParts}",
+        GeneratorFault.CapacitorDrifted => $"Where C and D of the old capacitor are not written down, measure them at 1 kHz once it is off. {OldParts}",
         GeneratorFault.CapacitorOpen => "Heat its joints anew or clip a good capacitor of about the printed value across it: the tone comes "
             + $"back. Measure it once it is off. {OldParts}",
-        GeneratorFault.CapacitorLeaky => "Measure C and D of the old capacitor at 1 kHz once it is off: D above 0.05 takes level however well it is "
+        GeneratorFault.CapacitorLeaky => "Where C and D of the old capacitor are not written down, measure them at 1 kHz once it is off: D above 0.05 takes level however well it is "
             + $"tuned; a handheld meter without D shows such a part too high. {OldParts}",
         GeneratorFault.WeakMagnet => "Clip off, clip on, read again. Compare the rod's gap with its neighbours' by eye. The rod is moved only after "
             + $"the recap and only in small steps, away first: a touched wheel ruins the generator. {Spinning}",

@@ -27,6 +27,10 @@ public static class DemoParts
         using var record = JobRecord.Resume(JobFolder.Open(folder), setAsideDamage: false, TimeProvider.System);
         var ledger = new StockLedger(Path.Combine(record.Folder.Path, "stock.jsonl"), TimeProvider.System);
         await using var bench = await PartBench.OpenAsync(simulator.Wiring, 0, rate, GapScreen.Lines, cancellationToken);
+        var filtered = record.State.Profile!.FilteredOutputs.Select(output => output.Number).ToList();
+        Say($"Reading the {filtered.Count} capacitors that came off ...");
+        await new OldSetReading(
+            bench.Parts, ledger, StockJob.NameOf(record.State), filtered, new(null, null), new(), TextWriter.Null, TimeProvider.System).RunAsync(cancellationToken);
         Say($"Taking in {simulator.Parts} parts of an invented drawer ...");
         await new PartIntake(bench.Parts, ledger, Label, TextWriter.Null, TimeProvider.System).RunAsync(simulator.Parts, cancellationToken);
         var options = new MatchOptions();

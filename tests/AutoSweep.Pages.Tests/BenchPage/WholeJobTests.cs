@@ -25,6 +25,7 @@ public sealed class WholeJobTests(PageBrowser browser, ITestOutputHelper output)
         await screen.BeginJobAsync(Name, JobAtBench.Quillmark);
         await screen.StageAsync("Begin the survey", middle: 20);
         await screen.StageAsync("Begin the sweep", middle: 10);
+        await ReadOldSetAsync(screen);
         await TakePartsInAsync(screen, 200);
         await MatchAndFitAsync(screen);
         await screen.GoAsync("");
@@ -39,9 +40,17 @@ public sealed class WholeJobTests(PageBrowser browser, ITestOutputHelper output)
         Assert.All(screen.Asked, address => Assert.StartsWith(served.Address.AbsoluteUri, address, StringComparison.Ordinal));
     }
 
-    private static async Task TakePartsInAsync(Screen screen, int parts)
+    private static async Task ReadOldSetAsync(Screen screen)
     {
         await screen.GoAsync("stock");
+        await screen.PressAsync("Read them one after the other");
+        await screen.OrTellAsync(() => screen.Page.WaitForFunctionAsync("() => Number(document.querySelector('#last-old')?.dataset.output ?? 0) >= 60"));
+        await screen.ReloadAsync();
+        await screen.SeesAsync("47 of 47 written down");
+    }
+
+    private static async Task TakePartsInAsync(Screen screen, int parts)
+    {
         await screen.PressAsync("Begin");
         await screen.Page.WaitForFunctionAsync("() => parseInt(document.querySelector('#count')?.textContent ?? '0') >= 30");
         await screen.ReloadAsync();
