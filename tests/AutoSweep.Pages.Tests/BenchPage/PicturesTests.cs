@@ -89,6 +89,10 @@ public sealed class PicturesTests(DemoRecord record, PageBrowser browser) : ICla
         await using var served = await StartAsync(BenchFolder.WithoutStock(BenchFolder.Wired(BenchFolder.Until<StageEnded>(record, 2), bench)));
         var screen = await browser.OpenAsync(served.Address);
         await screen.GoAsync("stock");
+        await screen.PressAsync("Read them one after the other");
+        await screen.OrTellAsync(() => screen.Page.WaitForFunctionAsync("() => Number(document.querySelector('#last-old')?.dataset.output ?? 0) >= 49"));
+        await book.TakeAsync(screen, "stock-old-set", DisplaySize.All);
+        await screen.PressAsync("Stop here");
         await screen.PressAsync("Begin");
         await screen.Page.WaitForFunctionAsync("() => parseInt(document.querySelector('#count')?.textContent ?? '0') >= 2");
         await book.TakeFirstSightAsync(screen, "page-intake", DisplaySize.Landscape);

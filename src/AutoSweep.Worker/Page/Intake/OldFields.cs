@@ -1,3 +1,4 @@
+using System.Globalization;
 using AutoSweep.Core.Quantities;
 using AutoSweep.Core.Stock;
 using AutoSweep.Worker.Page.Shared;
@@ -44,13 +45,16 @@ public sealed class OldFields
             TypedField.CapacitanceOrNone(Nominal, "Printed value")?.Picofarads, TypedField.TextOrNone(Note, "What was odd"), MadeIn());
     }
 
-    /// <summary>The fields for the next one: of the same set, so the year stays.</summary>
-    public OldFields Next() => new() { Year = Year };
+    /// <summary>Empties the fields for the next one: of the same set, so the year stays.</summary>
+    public void GoOn() => (Output, Measured, Dissipation, Nominal, Note) = ("", "", "", "", "");
 
     private int? MadeIn() => TypedField.WholeOrNone(Year, "Year", 1900, 2100);
 
     /// <summary>How far a capacitor has drifted from its printed value; empty where either is not known.</summary>
     public static string Drift(OldCapacitorRemoved old) => CapacitorDrift.Percent(old) is { } drift ? FormattableString.Invariant($"{drift:+0.0;-0.0} %") : "";
+
+    /// <summary>Its dissipation factor, to the fourth decimal; empty where it is not known.</summary>
+    public static string Loss(OldCapacitorRemoved old) => old.Measured?.Dissipation is { } loss ? loss.ToString("0.0000", CultureInfo.InvariantCulture) : "";
 
     /// <summary>What it measured in words.</summary>
     public static string Value(OldCapacitorRemoved old) => old.Measured is { } measured
