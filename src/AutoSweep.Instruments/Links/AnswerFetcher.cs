@@ -26,21 +26,26 @@ internal sealed class AnswerFetcher(IMessagePort port, byte terminator, TimeProv
     // Bounds how long a message waits on a stream whose library cannot interrupt a read.
     private static readonly TimeSpan Moment = TimeSpan.FromMilliseconds(50);
 
+    // A stream is listened to for whatever comes: any message ends that.
+    private const long NoMessage = 0;
+
     private readonly byte[] _buffer = new byte[4096];
     private readonly Lock _reading = new();
-    private bool _isReading;
+    private long? _readingFor;
     private bool? _announces;
 
     /// <summary>Waits for an answer; after its time, or when the next message waits, gives it up with a device clear.</summary>
+    /// <param name="message">The number of the message that it answers.</param>
+    /// <param name="within">Its time.</param>
     /// <returns>The answer with its terminator; empty when there is none.</returns>
     /// <exception cref="IOException">The link broke.</exception>
-    public byte[] Fetch(TimeSpan within)
+    public byte[] Fetch(long message, TimeSpan within)
     {
         var begin = time.GetTimestamp();
         try
         {
             if (IsThere(begin, within))
-                return Read(begin, within);
+                return Read(message, begin, within);
         }
         catch (TimeoutException)
         {
@@ -57,7 +62,7 @@ internal sealed class AnswerFetcher(IMessagePort port, byte terminator, TimeProv
     {
         try
         {
-            return _buffer[..ReadSome(Moment, out _)];
+            return _buffer[..ReadSome(NoMessage, Moment, out _)];
         }
         catch (TimeoutException)
         {
@@ -66,22 +71,23 @@ internal sealed class AnswerFetcher(IMessagePort port, byte terminator, TimeProv
     }
 
     /// <summary>Called from another thread: ends a read that blocks, and nothing else that the port may be doing.</summary>
-    public void GiveUp()
+    /// <param name="message">The number of the message that waits. Its own answer may be waited for already when this is called: that read goes on.</param>
+    public void GiveUpBefore(long message)
     {
         lock (_reading)
         {
-            if (_isReading)
+            if (_readingFor < message)
                 port.Interrupt();
         }
     }
 
-    private byte[] Read(long begin, TimeSpan within)
+    private byte[] Read(long message, long begin, TimeSpan within)
     {
         List<byte> answer = [];
         for (var ended = false; !ended;)
         {
             var left = within - time.GetElapsedTime(begin);
-            var count = ReadSome(left > ShortestRead ? left : ShortestRead, out ended);
+            var count = ReadSome(message, left > ShortestRead ? left : ShortestRead, out ended);
             answer.AddRange(_buffer.AsSpan(0, count));
         }
 
@@ -90,23 +96,23 @@ internal sealed class AnswerFetcher(IMessagePort port, byte terminator, TimeProv
         return [.. answer];
     }
 
-    private int ReadSome(TimeSpan timeout, out bool ended)
+    private int ReadSome(long message, TimeSpan timeout, out bool ended)
     {
-        Say(isReading: true);
+        Say(message);
         try
         {
             return port.Read(_buffer, timeout, out ended);
         }
         finally
         {
-            Say(isReading: false);
+            Say(null);
         }
     }
 
-    private void Say(bool isReading)
+    private void Say(long? readingFor)
     {
         lock (_reading)
-            _isReading = isReading;
+            _readingFor = readingFor;
     }
 
     // True too where nothing is known: then the read itself waits.

@@ -18,6 +18,8 @@ public sealed class MessageLink : ILink
     private readonly IMessagePort _port;
     private readonly AnswerFetcher _answers;
     private readonly BlockingCollection<PendingMessage> _messages = [];
+    private readonly Lock _order = new();
+    private long _number;
     private readonly AutoResetEvent _arrived = new(false);
     private readonly Channel<byte[]> _received = Channel.CreateUnbounded<byte[]>(new() { SingleWriter = true });
     private readonly Thread _thread;
@@ -42,11 +44,11 @@ public sealed class MessageLink : ILink
 
     /// <inheritdoc/>
     public ValueTask WriteAsync(ReadOnlyMemory<byte> bytes, CancellationToken cancellationToken) =>
-        SendAsync(new(bytes.ToArray(), null, cancellationToken));
+        SendAsync(bytes, null, cancellationToken);
 
     /// <inheritdoc/>
     public ValueTask WriteQueryAsync(ReadOnlyMemory<byte> bytes, TimeSpan answerWithin, CancellationToken cancellationToken) =>
-        SendAsync(new(bytes.ToArray(), answerWithin, cancellationToken));
+        SendAsync(bytes, answerWithin, cancellationToken);
 
     /// <inheritdoc/>
     public async ValueTask<int> ReadAsync(Memory<byte> buffer, CancellationToken cancellationToken)
@@ -72,25 +74,35 @@ public sealed class MessageLink : ILink
     {
         _messages.CompleteAdding();
         _arrived.Set();
-        _answers.GiveUp();
+        _answers.GiveUpBefore(long.MaxValue);
         await Task.Run(() => _thread.Join(LongestClosing));
     }
 
-    private async ValueTask SendAsync(PendingMessage message)
+    private async ValueTask SendAsync(ReadOnlyMemory<byte> bytes, TimeSpan? answerWithin, CancellationToken cancellationToken)
     {
-        message.Cancelled.ThrowIfCancellationRequested();
-        try
-        {
-            _messages.Add(message, CancellationToken.None);
-        }
-        catch (InvalidOperationException)
-        {
-            throw Broken(_break);
-        }
-
+        cancellationToken.ThrowIfCancellationRequested();
+        var message = Add(bytes, answerWithin, cancellationToken);
         _arrived.Set();
-        _answers.GiveUp();
-        await message.Sent.WaitAsync(message.Cancelled);
+        _answers.GiveUpBefore(message.Number);
+        await message.Sent.WaitAsync(cancellationToken);
+    }
+
+    private PendingMessage Add(ReadOnlyMemory<byte> bytes, TimeSpan? answerWithin, CancellationToken cancellationToken)
+    {
+        lock (_order)
+        {
+            var message = new PendingMessage(++_number, bytes.ToArray(), answerWithin, cancellationToken);
+            try
+            {
+                _messages.Add(message, CancellationToken.None);
+            }
+            catch (InvalidOperationException)
+            {
+                throw Broken(_break);
+            }
+
+            return message;
+        }
     }
 
     private void Serve()
@@ -130,7 +142,7 @@ public sealed class MessageLink : ILink
 
         Write(message);
         if (!_port.IsStream && message.AnswerWithin is { } within)
-            Publish(_answers.Fetch(within));
+            Publish(_answers.Fetch(message.Number, within));
     }
 
     private void Publish(byte[] bytes)

@@ -1,10 +1,11 @@
 namespace AutoSweep.Instruments.Links;
 
 /// <summary>A message on its way to the thread that sends it.</summary>
+/// <param name="Number">Its place in the order in which messages are sent; ascending.</param>
 /// <param name="Bytes">The message with its terminator.</param>
 /// <param name="AnswerWithin">How long its answer may take; null when it has none.</param>
 /// <param name="Cancelled">Ends the sending, if it has not begun.</param>
-internal sealed record PendingMessage(byte[] Bytes, TimeSpan? AnswerWithin, CancellationToken Cancelled)
+internal sealed record PendingMessage(long Number, byte[] Bytes, TimeSpan? AnswerWithin, CancellationToken Cancelled)
 {
     private readonly TaskCompletionSource _sent = new(TaskCreationOptions.RunContinuationsAsynchronously);
 

@@ -10,6 +10,9 @@ public sealed record ScpiError(int Number, string Text)
     /// <summary>Whether the instrument did not understand the command: class -1xx, command errors.</summary>
     public bool IsCommandError => Number is <= -100 and > -200;
 
+    /// <summary>Whether a query was interrupted or its answer not taken, class -4xx, query errors: about the exchange, and no command's fault.</summary>
+    public bool IsQueryError => Number is <= -400 and > -500;
+
     /// <summary>Reads a reply to <c>SYST:ERR?</c>, such as <c>-113,"Undefined header"</c> or <c>+0,"No error"</c>.</summary>
     /// <returns>Null when it is none.</returns>
     public static ScpiError? TryParse(string reply)

@@ -77,6 +77,7 @@ public sealed class ScpiSession : IAsyncDisposable
     }
 
     /// <summary>Reads the error queue until it is empty.</summary>
+    /// <remarks>What an instrument says of a query that was given up (-410 and its kin) is logged and left out: no command is at fault for it.</remarks>
     /// <returns>The errors, oldest first; empty when there were none, or when the instrument has no queue.</returns>
     public async Task<IReadOnlyList<ScpiError>> DrainErrorsAsync(CancellationToken cancellationToken)
     {
@@ -90,7 +91,7 @@ public sealed class ScpiSession : IAsyncDisposable
             errors.Add(error);
         }
 
-        return errors;
+        return WithoutGivenUp(errors);
     }
 
     /// <summary>Sends a message that has no reply and reads what the error queue says about it.</summary>
@@ -102,6 +103,16 @@ public sealed class ScpiSession : IAsyncDisposable
         foreach (var error in errors)
             _log.LogInformation("{Resource}: after {Message} the instrument reports {Error}", Resource, message, error);
         return errors;
+    }
+
+    private List<ScpiError> WithoutGivenUp(List<ScpiError> errors)
+    {
+        if (!_wire.WasOutOfStep)
+            return errors;
+        _wire.WasOutOfStep = false;
+        foreach (var error in errors.Where(error => error.IsQueryError))
+            _log.LogInformation("{Resource}: of a query that was given up the instrument reports {Error}", Resource, error);
+        return [.. errors.Where(error => !error.IsQueryError)];
     }
 
     /// <inheritdoc/>

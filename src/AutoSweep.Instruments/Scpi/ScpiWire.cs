@@ -22,6 +22,9 @@ internal sealed class ScpiWire(ILink link, ScpiSessionOptions options, TimeProvi
     /// <summary>Whether the last exchange ended in a way that lets its answer, or the rest of its line, still come.</summary>
     public bool IsOutOfStep => _outOfStep || _lineCutShort;
 
+    /// <summary>Whether the wire came back into step since this was last set to false: the instrument may then report the query that was given up.</summary>
+    public bool WasOutOfStep { get; set; }
+
     /// <summary>Sends a message without a reply.</summary>
     public async ValueTask SendAsync(string message, CancellationToken cancellationToken) =>
         await WriteLineAsync(message, null, cancellationToken);
@@ -113,7 +116,7 @@ internal sealed class ScpiWire(ILink link, ScpiSessionOptions options, TimeProvi
     {
         if (_identitiesOwed > 1)
             await QuietAsync(options.Exchange.QueryTimeout, cancellationToken);
-        (_identitiesOwed, _outOfStep) = (0, false);
+        (_identitiesOwed, _outOfStep, WasOutOfStep) = (0, false, true);
     }
 
     private async ValueTask IdentityAsync(CancellationToken cancellationToken)

@@ -160,6 +160,41 @@ public sealed class ScpiSessionTests : IAsyncDisposable
         Assert.Equal("0,\"No error\"", await next);
     }
 
+    // SCPI-1999, volume 2, 21.8.11: -410 and its kin are about the exchange of queries and answers; no command is refused by them.
+    [Fact]
+    public async Task That_a_given_up_query_was_interrupted_is_not_held_against_the_next_command()
+    {
+        await using var session = await IdentifiedAsync(retries: 1);
+        var reply = session.QueryAsync("READ?", default);
+        await _link.NextLineAsync();
+        await _time.ElapseAsync(Times.QueryTimeout);
+        await _time.ElapseAsync(Times.QuietTime);
+        await AnswerAsync("*IDN?", Identity);
+        await AnswerAsync("READ?", "+1.0E-03");
+        await reply;
+
+        var errors = session.SendAndCheckAsync("CONF:VOLT:AC 1", default);
+        Assert.Equal("CONF:VOLT:AC 1", await _link.NextLineAsync());
+        await AnswerAsync("SYST:ERR?", "-410,\"Query INTERRUPTED\"");
+        await AnswerAsync("SYST:ERR?", "-222,\"Data out of range\"");
+        await AnswerAsync("SYST:ERR?", "0,\"No error\"");
+        Assert.Equal([-222], (await errors).Select(error => error.Number));
+        Assert.Contains(_log.Lines, line => line.Contains("given up", StringComparison.Ordinal) && line.Contains("-410", StringComparison.Ordinal));
+
+        // Once: an instrument that goes on to interrupt queries is odd, and is told of.
+        var again = session.SendAndCheckAsync("CONF:VOLT:AC 1", default);
+        Assert.Equal("CONF:VOLT:AC 1", await _link.NextLineAsync());
+        await AnswerAsync("SYST:ERR?", "-410,\"Query INTERRUPTED\"");
+        await AnswerAsync("SYST:ERR?", "0,\"No error\"");
+        Assert.Equal([-410], (await again).Select(error => error.Number));
+    }
+
+    private async Task AnswerAsync(string query, string answer)
+    {
+        Assert.Equal(query, await _link.NextLineAsync());
+        _link.Send($"{answer}\n");
+    }
+
     [Fact]
     public async Task Bytes_that_came_unasked_are_dropped_and_logged()
     {
