@@ -27,7 +27,7 @@ public sealed class KeyboardJobTests(PageBrowser browser) : IClassFixture<PageBr
         await TakeInAndFitAsync(screen);
         await GoAsync(screen, "Bench");
         await StageAsync(screen, "Begin the check", "Enter");
-        await PressAsync(screen, "8"); // See the record
+        await PressAsync(screen, "9"); // See the record
         await screen.TabToAsync("#write");
         await screen.Page.Keyboard.PressAsync("Enter");
         await screen.SeesAsync("The record is written");

@@ -32,6 +32,12 @@ public sealed class OldSetOnPageTests(PageBrowser browser) : IClassFixture<PageB
         var broken = await BrokenAsync(screen, "an old capacitor asked for");
         await screen.Page.Keyboard.PressAsync("o");
         await screen.OrTellAsync(() => screen.Page.WaitForSelectorAsync("#state[data-output='11']"));
+        // The bench's own screen says where that goes on, and leads there.
+        await screen.GoAsync("");
+        await screen.SeesAsync("on the page Stock");
+        await screen.ReadyForKeysAsync();
+        await screen.Page.Keyboard.PressAsync("Enter");
+        await screen.OrTellAsync(() => screen.Page.WaitForSelectorAsync("#state[data-output='11']"));
         await screen.PressAsync("Stop here");
         await screen.SeesAsync("1 of 6 written down");
 

@@ -42,7 +42,10 @@ public sealed class WholeJobTests(PageBrowser browser, ITestOutputHelper output)
 
     private static async Task ReadOldSetAsync(Screen screen)
     {
-        await screen.GoAsync("stock");
+        await screen.PressAsync("Measure what came off");
+        await screen.OrTellAsync(() => screen.Page.WaitForFunctionAsync("""
+            () => { const top = document.querySelector('#old-title')?.getBoundingClientRect().top ?? -1; return top >= 0 && top < innerHeight; }
+            """));
         await screen.PressAsync("Read them one after the other");
         await screen.OrTellAsync(() => screen.Page.WaitForFunctionAsync("() => Number(document.querySelector('#last-old')?.dataset.output ?? 0) >= 60"));
         await screen.ReloadAsync();

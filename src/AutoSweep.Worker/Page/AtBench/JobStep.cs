@@ -22,6 +22,7 @@ public sealed record JobStep(JobStepKind Kind, StepStand Stand, int Done, int Pl
     /// <summary>The page that it is done on; none where the bench screen starts it.</summary>
     public string? Page => Kind switch
     {
+        JobStepKind.OldSet => "stock#old-title",
         JobStepKind.Match or JobStepKind.Fit => "parts",
         JobStepKind.Levels => "levels",
         JobStepKind.Record => "record",

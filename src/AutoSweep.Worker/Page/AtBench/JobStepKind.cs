@@ -9,6 +9,9 @@ public enum JobStepKind
     /// <summary>The peaking capacitance of every filtered output.</summary>
     Sweep,
 
+    /// <summary>The capacitors that came off are measured for the record.</summary>
+    OldSet,
+
     /// <summary>Parts of the stock are chosen for the outputs.</summary>
     Match,
 

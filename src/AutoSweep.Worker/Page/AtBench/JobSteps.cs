@@ -8,13 +8,15 @@ namespace AutoSweep.Worker.Page.AtBench;
 public static class JobSteps
 {
     /// <summary>The steps of a job in their order; a generator without filters has none that are about capacitors.</summary>
-    public static IReadOnlyList<JobStep> Of(JobState state)
+    /// <param name="state">The job.</param>
+    /// <param name="olds">How many of the capacitors that came off are written down in the stock's ledger.</param>
+    public static IReadOnlyList<JobStep> Of(JobState state, int olds = 0)
     {
         var hasFilters = state.Profile!.FilteredOutputs.Any();
         return
         [
             AtGenerator(JobStepKind.Survey, JobStage.Survey, state, state.Profile.Outputs.Count, isReady: true),
-            .. hasFilters ? Capacitors(state) : [],
+            .. hasFilters ? Capacitors(state, olds) : [],
             Levels(state),
             AtGenerator(JobStepKind.AsLeft, JobStage.AsLeft, state, state.Profile.Outputs.Count, isReady: !state.Surveyed.IsEmpty),
             new(JobStepKind.Record, state.Surveyed.IsEmpty ? StepStand.NotYet : StepStand.Open, 0, 0),
@@ -22,15 +24,21 @@ public static class JobSteps
     }
 
     /// <summary>The step to offer first: the latest that was broken off, else the first that is open. There is always one.</summary>
-    public static JobStep Next(IReadOnlyList<JobStep> steps) =>
-        steps.LastOrDefault(step => step.Stand == StepStand.BrokenOff) ?? steps.First(step => step.Stand == StepStand.Open);
+    /// <remarks>Never the old set: nothing waits for it, and who throws it away unread must not be asked for it again and again.</remarks>
+    public static JobStep Next(IReadOnlyList<JobStep> steps)
+    {
+        var wanted = steps.Where(step => step.Kind != JobStepKind.OldSet).ToList();
+        return wanted.LastOrDefault(step => step.Stand == StepStand.BrokenOff) ?? wanted.First(step => step.Stand == StepStand.Open);
+    }
 
-    private static IEnumerable<JobStep> Capacitors(JobState state)
+    private static IEnumerable<JobStep> Capacitors(JobState state, int olds)
     {
         var peaks = state.Swept.Values.Count(swept => swept.PeakPicofarads is not null);
         var matched = state.Matched?.Outputs.Where(output => output.Parts.Count > 0).Select(output => output.Output).ToList() ?? [];
         var fitted = matched.Count(state.Fitted.ContainsKey);
         yield return AtGenerator(JobStepKind.Sweep, JobStage.Sweep, state, state.Profile!.FilteredOutputs.Count(), isReady: true);
+        var filters = state.Profile.FilteredOutputs.Count();
+        yield return new(JobStepKind.OldSet, Stand(isReady: !state.Swept.IsEmpty, olds > 0, olds >= filters), olds, filters);
         yield return new(JobStepKind.Match, Stand(isReady: peaks > 0, isBegun: false, isDone: state.Matched is not null), matched.Count, peaks);
         yield return new(JobStepKind.Fit, Stand(matched.Count > 0, fitted > 0, matched.Count > 0 && fitted == matched.Count), fitted, matched.Count);
         yield return Check(state);

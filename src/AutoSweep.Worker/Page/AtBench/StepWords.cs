@@ -19,6 +19,7 @@ public static class StepWords
     /// <summary>A step's name in a list.</summary>
     public static string Name(JobStepKind kind) => kind switch
     {
+        JobStepKind.OldSet => "Old set",
         JobStepKind.Match => "Match parts",
         JobStepKind.Fit => "Fit parts",
         JobStepKind.AsLeft => "As left",
@@ -32,6 +33,7 @@ public static class StepWords
         (JobStepKind.Survey, _) => "Begin the survey",
         (JobStepKind.Sweep, StepStand.BrokenOff) => "Go on with the sweep",
         (JobStepKind.Sweep, _) => "Begin the sweep",
+        (JobStepKind.OldSet, _) => "Measure what came off",
         (JobStepKind.Match, _) => "Match parts from the stock",
         (JobStepKind.Fit, StepStand.BrokenOff) => "Go on fitting parts",
         (JobStepKind.Fit, _) => "Fit the parts",
@@ -49,6 +51,7 @@ public static class StepWords
     {
         JobStepKind.Survey => "Clip every output once: tone, level and noise as found.",
         JobStepKind.Sweep => "Clip every filtered output with its old capacitor off: the fixture finds where it peaks.",
+        JobStepKind.OldSet => "Measure the capacitors that came off, for the record.",
         JobStepKind.Match => "Choose parts from the stock for every peak.",
         JobStepKind.Fit => "Measure each part once more and solder it in.",
         JobStepKind.Check => "Clip every fitted output: does it give what its sweep promised?",
@@ -69,7 +72,7 @@ public static class StepWords
 
     private static string Missing(JobStepKind kind) => kind switch
     {
-        JobStepKind.Match => "after the sweep",
+        JobStepKind.OldSet or JobStepKind.Match => "after the sweep",
         JobStepKind.Fit => "after matching",
         JobStepKind.Check => "after fitting",
         JobStepKind.Levels => "needs a survey and a target curve",

@@ -26,6 +26,9 @@ public sealed class Fitting(JobRecord record, FitOptions fit, BenchWiring? wirin
     /// <inheritdoc/>
     public override string Name => "Parts go in";
 
+    /// <inheritdoc/>
+    public override string? Place => "parts";
+
     /// <summary>The last journal entry before the work began: what was fitted since is after it.</summary>
     public long Before { get; private set; }
 

@@ -19,6 +19,9 @@ public sealed class Matching(JobRecord record, StockLedger ledger, MatchWishes w
     public override string Name => "Match";
 
     /// <inheritdoc/>
+    public override string? Place => "parts";
+
+    /// <inheritdoc/>
     protected override async Task WorkAsync(CancellationToken cancellationToken)
     {
         Board.Show(status => status with { Activity = BenchActivity.Reading });

@@ -25,6 +25,9 @@ public sealed class OldSetWork(BenchWiring? wiring, OldSetWork.OldSet set, PartO
     /// <inheritdoc/>
     public override string Name => "Old capacitors are read";
 
+    /// <inheritdoc/>
+    public override string? Place => "stock";
+
     /// <summary>The output whose capacitor is asked for; none before the first and after the last.</summary>
     public int? Output => Board.Status.Output;
 

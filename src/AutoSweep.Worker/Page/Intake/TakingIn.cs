@@ -21,6 +21,9 @@ public sealed class TakingIn(BenchWiring? wiring, IntakeLabel label, PartOptions
     /// <inheritdoc/>
     public override string Name => "Parts come in";
 
+    /// <inheritdoc/>
+    public override string? Place => "stock";
+
     /// <summary>What is printed on them.</summary>
     public IntakeLabel Label => label;
 

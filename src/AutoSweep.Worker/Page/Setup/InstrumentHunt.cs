@@ -17,6 +17,9 @@ public sealed class InstrumentHunt(InstrumentSearch search, InstrumentBenchOptio
     /// <inheritdoc/>
     public override string Name => "Search for instruments";
 
+    /// <inheritdoc/>
+    public override string? Place => "wiring";
+
     /// <summary>What was found.</summary>
     public ImmutableList<FoundResource> Found { get; private set; } = [];
 

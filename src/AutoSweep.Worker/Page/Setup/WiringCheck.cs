@@ -21,6 +21,9 @@ public sealed class WiringCheck(BenchWiring wiring, double clockRate, ILoggerFac
     /// <inheritdoc/>
     public override string Name => "Check of the wires";
 
+    /// <inheritdoc/>
+    public override string? Place => "wiring";
+
     /// <summary>bench.json as it stood: once another wiring is kept, the check says nothing of it.</summary>
     public string Written { get; init; } = "";
 

@@ -23,6 +23,9 @@ public abstract class DeskWork : IAsyncDisposable
     /// <summary>What it is, in a word or two for a heading.</summary>
     public abstract string Name { get; }
 
+    /// <summary>The page that it is worked at; none for work that the bench screen itself shows.</summary>
+    public virtual string? Place => null;
+
     /// <summary>Its one big state.</summary>
     public BenchBoard Board { get; } = new();
 

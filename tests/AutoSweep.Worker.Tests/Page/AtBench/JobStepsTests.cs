@@ -87,6 +87,22 @@ public sealed class JobStepsTests : IDisposable
         Assert.Equal([JobStepKind.Survey, JobStepKind.Levels, JobStepKind.AsLeft, JobStepKind.Record], JobSteps.Of(job.State).Select(step => step.Kind));
     }
 
+    [Fact]
+    public void The_old_set_can_be_measured_after_the_sweep_and_is_never_what_the_page_asks_for()
+    {
+        Survey();
+        Assert.Equal(StepStand.NotYet, Step(JobStepKind.OldSet).Stand);
+        Sweep();
+
+        Assert.Equal((StepStand.Open, 0, 6), Old(0));
+        Assert.Equal((StepStand.BrokenOff, 2, 6), Old(2));
+        Assert.Equal((StepStand.Done, 6, 6), Old(6));
+        Assert.All([0, 2, 6], olds => Assert.Equal(JobStepKind.Match, JobSteps.Next(JobSteps.Of(_job.State, olds)).Kind));
+    }
+
+    private (StepStand Stand, int Done, int Planned) Old(int olds) =>
+        JobSteps.Of(_job.State, olds).Where(step => step.Kind == JobStepKind.OldSet).Select(step => (step.Stand, step.Done, step.Planned)).Single();
+
     private JobStep Next => JobSteps.Next(JobSteps.Of(_job.State));
 
     private JobStep Step(JobStepKind kind) => JobSteps.Of(_job.State).Single(step => step.Kind == kind);

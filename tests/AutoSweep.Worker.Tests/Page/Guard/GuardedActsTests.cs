@@ -11,6 +11,7 @@ public sealed class GuardedActsTests
         "Bench.razor: choice => _handsFree = choice",
         "Bench.razor: page => Pages.NavigateTo(page)",
         "Bench.razor: page => Pages.NavigateTo(page)",
+        "Bench.razor: page => Pages.NavigateTo(page)",
         "BoxDials.razor: () => { Box.Dials.Remove(dial); }",
         "BoxDials.razor: () => { Box.Dials.Add(new()); }",
         "ControlsStrip.razor: () => Controls.HandOverFrom(Rights.Screen)",
