@@ -70,7 +70,7 @@ public sealed class PicturesTests(DemoRecord record, PageBrowser browser) : ICla
         await using var bench = await ServedBench.StartAsync("demo", "level", Rate);
         await using var served = await StartAsync(BenchFolder.Wired(BenchFolder.Until<StageEnded>(record, 3), bench));
         var screen = await browser.OpenAsync(served.Address);
-        await BeginLevellingAsync(screen);
+        await screen.BeginLevellingAsync();
         await screen.GoAsync("");
         await screen.StateAsync("Waiting");
         await book.TakeAsync(screen, "bench-waiting", DisplaySize.All);
@@ -162,14 +162,4 @@ public sealed class PicturesTests(DemoRecord record, PageBrowser browser) : ICla
     // At an output without a filter: the bench has just been made and its old capacitors still hang on the others, which the job says are fitted.
     private static Task AtMagnetAsync(Screen screen) => screen.OrTellAsync(() => screen.Page.WaitForFunctionAsync(
         "() => Number(document.querySelector('#state[data-activity=Moving]')?.dataset.output ?? 99) < 47"));
-
-    private static async Task BeginLevellingAsync(Screen screen)
-    {
-        await screen.GoAsync("levels");
-        await screen.Page.FillAsync("#least-gap", "0.2");
-        await screen.Page.CheckAsync("#hands-free");
-        await screen.Page.CheckAsync("#understood");
-        await screen.Page.FillAsync("#understood-by", "simulated hands");
-        await screen.Page.ClickAsync("#start-levelling");
-    }
 }

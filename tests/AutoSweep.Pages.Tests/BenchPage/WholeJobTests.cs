@@ -76,12 +76,7 @@ public sealed class WholeJobTests(PageBrowser browser, ITestOutputHelper output)
 
     private static async Task LevelAsync(Screen screen)
     {
-        await screen.GoAsync("levels");
-        await screen.Page.FillAsync("#least-gap", "0.2");
-        await screen.Page.CheckAsync("#hands-free");
-        await screen.Page.CheckAsync("#understood");
-        await screen.Page.FillAsync("#understood-by", "simulated hands");
-        await screen.Page.ClickAsync("#start-levelling");
+        await screen.BeginLevellingAsync();
         await screen.StateAsync("Moving");
         await screen.GoAsync("");
         await screen.ReloadAsync();

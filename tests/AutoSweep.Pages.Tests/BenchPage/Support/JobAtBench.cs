@@ -53,6 +53,17 @@ internal static class JobAtBench
         await screen.OrTellAsync(() => screen.Page.WaitForSelectorAsync("#progress"));
     }
 
+    /// <summary>Begins the levelling from its page, hands-free, the hazard acknowledged.</summary>
+    public static async Task BeginLevellingAsync(this Screen screen)
+    {
+        await screen.GoAsync("levels");
+        await screen.Page.FillAsync("#least-gap", "0.2");
+        await screen.Page.CheckAsync("#hands-free");
+        await screen.Page.CheckAsync("#understood");
+        await screen.Page.FillAsync("#understood-by", "simulated hands");
+        await screen.Page.ClickAsync("#start-levelling");
+    }
+
     /// <summary>Waits until so many outputs are done, or the stage is over.</summary>
     public static Task MiddleAsync(this Screen screen, int outputs) => screen.OrTellAsync(() => screen.Page.WaitForFunctionAsync(
         "n => Number(document.querySelector('#progress [data-done]')?.dataset.done ?? -1) >= n || document.querySelector('#ended') !== null", outputs));
