@@ -31,12 +31,10 @@ public sealed class OldSetWork(BenchWiring? wiring, OldSetWork.OldSet set, PartO
     /// <summary>The output whose capacitor is asked for; none before the first and after the last.</summary>
     public int? Output => Board.Status.Output;
 
-    /// <summary>Says something of the capacitor that is asked for; does nothing where none is.</summary>
-    public void Say(OldSetWord word)
-    {
-        if (Output is { } output)
-            _words.Say(output, word);
-    }
+    /// <summary>Says something of the capacitor that is asked for.</summary>
+    /// <param name="output">The output that the screen was asking for; a word on one that is dealt with, as from a second press, does nothing.</param>
+    /// <param name="word">What is said.</param>
+    public void Say(int output, OldSetWord word) => _words.Say(output, word);
 
     private protected override Task WorkAsync(IPartSource parts, CancellationToken cancellationToken) =>
         new OldSetReading(parts, Ledger, set.Job, set.Outputs, set.Label, _words, Lines, _clock).RunAsync(cancellationToken);
