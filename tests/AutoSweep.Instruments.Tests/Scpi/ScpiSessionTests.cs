@@ -81,9 +81,10 @@ public sealed class ScpiSessionTests : IAsyncDisposable
         var next = session.QueryAsync("READ?", default);
         await _time.ElapseAsync(Times.QuietTime);
         Assert.Equal("*IDN?", await _link.NextLineAsync());
+        await _time.AwaitedAsync(Times.QueryTimeout); // the time of this query; the session's last wait for quiet is as long
         _link.Send($"{Identity}\n"); // owed since the time-out
         await _time.AwaitedAsync(Times.QueryTimeout);
-        _link.Send($"{Identity}\n"); // the one just asked for, late
+        _link.Send($"{Identity}\n"); // the one just asked for, late: the session begins to wait anew
         await _time.ElapseAsync(Times.QueryTimeout);
         Assert.Equal("READ?", await _link.NextLineAsync());
         _link.Send("+1.0E-03\n");

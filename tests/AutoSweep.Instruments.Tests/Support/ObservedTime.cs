@@ -29,13 +29,14 @@ public sealed class ObservedTime : FakeTimeProvider
         return timer;
     }
 
-    // Polly takes its timers from a pool and sets them anew.
+    // Polly takes its timers from a pool and sets them anew. Told of only once it is set: the test moves the clock at once.
     private sealed class ObservedTimer(ITimer inner, ChannelWriter<TimeSpan> waits) : ITimer
     {
         public bool Change(TimeSpan dueTime, TimeSpan period)
         {
+            var changed = inner.Change(dueTime, period);
             waits.TryWrite(dueTime);
-            return inner.Change(dueTime, period);
+            return changed;
         }
 
         public void Dispose() => inner.Dispose();
