@@ -25,10 +25,7 @@ public sealed class OldSetTests(ITestOutputHelper output) : IDisposable
     public async Task The_whole_old_set_is_read_as_the_display_asks_for_it()
     {
         await using var bench = await ServedBench.StartAsync("small", "parts", Rate);
-        using (JobRecord.Begin(JobFolder.Open(Job), GeneratorProfileFile.Read(bench.Ready.GetProperty("generator").GetString()!), "a test", TimeProvider.System))
-        {
-        }
-
+        BeginJob(bench);
         var typed = await Run.WorkerAsync("stock", "old", "--job", Job, "--stock", Stock, "--output", "9", "--measured", "131n", "--nominal", "100n", "--year", "1957");
         Assert.True(typed.ExitCode == 0, typed.Output + typed.Errors);
         var run = await OldSetAsync(bench, "--nominal", "100n", "--year", "1958");
@@ -51,6 +48,53 @@ public sealed class OldSetTests(ITestOutputHelper output) : IDisposable
 
         var again = await OldSetAsync(bench);
         Assert.Contains("0 old capacitors written down", again.Output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public async Task One_that_is_no_capacitor_any_more_is_said_at_the_terminal_with_a_meter_and_without(bool metered)
+    {
+        // These hands wait for the survey's beeps: nothing comes on the capacitance meter's clips.
+        await using var bench = await ServedBench.StartAsync("small", "survey", Rate);
+        BeginJob(bench);
+        string[] meter = metered ? ["--capacitance-meter", bench.CapacitanceMeter, "--clock-rate", Rate.ToString(CultureInfo.InvariantCulture)] : [];
+        await using var terminal = new TypedProgram(Programs.Worker, ["stock", "old-set", "--job", Job, "--stock", Stock, .. meter]);
+        var asked = await AskedAsync(terminal);
+        await terminal.TypeAsync("what?");
+        await terminal.TypeAsync("x");
+        var second = await AskedAsync(terminal);
+        await terminal.TypeAsync("s");
+        var third = await AskedAsync(terminal);
+        await terminal.TypeAsync("q");
+        while (await terminal.NextAsync() is not null)
+        {
+        }
+
+        Assert.True(await terminal.EndAsync() == 0, await terminal.TranscriptAsync());
+        Assert.Equal(3, new HashSet<int> { asked, second, third }.Count);
+        Assert.Contains(terminal.Seen, line => line.Contains("'what?' is", StringComparison.Ordinal));
+        Assert.Contains(terminal.Seen, line => line.Contains("1 old capacitors written down", StringComparison.Ordinal));
+        var old = Assert.Single(new StockLedger(Stock, TimeProvider.System).Read().OldCapacitors.Values);
+        Assert.Equal((asked, (PartMeasurement?)null), (old.Output, old.Measured));
+    }
+
+    // "  output  61: its old capacitor, please"
+    private static async Task<int> AskedAsync(TypedProgram terminal)
+    {
+        while (await terminal.NextAsync() is { } line)
+        {
+            if (line.EndsWith("its old capacitor, please", StringComparison.Ordinal))
+                return int.Parse(line.Split(':')[0].Split(' ')[^1], CultureInfo.InvariantCulture);
+        }
+
+        throw new InvalidOperationException(await terminal.TranscriptAsync());
+    }
+
+    private void BeginJob(ServedBench bench)
+    {
+        var profile = GeneratorProfileFile.Read(bench.Ready.GetProperty("generator").GetString()!);
+        JobRecord.Begin(JobFolder.Open(Job), profile, "a test", TimeProvider.System).Dispose();
     }
 
     private Task<Run> OldSetAsync(ServedBench bench, params string[] more) => Run.WorkerAsync(

@@ -42,10 +42,13 @@ public sealed class PartsFlags
     }
 
     /// <summary>The meter that the flags name, open; without one, a person who types.</summary>
+    /// <param name="parsed">The command line.</param>
+    /// <param name="cancellationToken">Ends the attempt.</param>
+    /// <param name="words">Takes typed lines that are words and no values.</param>
     /// <exception cref="Core.BenchFaultException">bench.json cannot be used, or the meter cannot be reached.</exception>
-    public Task<PartBench> OpenAsync(ParseResult parsed, CancellationToken cancellationToken)
+    public Task<PartBench> OpenAsync(ParseResult parsed, CancellationToken cancellationToken, Func<string, bool>? words = null)
     {
         var wiring = parsed.GetValue(_bench) is { } file ? BenchWiringFile.Read(file) : new();
-        return PartBench.OpenAsync(_meter.Over(wiring, parsed), parsed.GetValue(_accuracy) / 100, parsed.GetValue(_rate), GapScreen.Lines, cancellationToken);
+        return PartBench.OpenAsync(_meter.Over(wiring, parsed), parsed.GetValue(_accuracy) / 100, parsed.GetValue(_rate), GapScreen.Lines, cancellationToken, words);
     }
 }

@@ -4,6 +4,7 @@ using AutoSweep.Worker.Bench;
 using AutoSweep.Worker.Job;
 using AutoSweep.Worker.Parts;
 using AutoSweep.Worker.Stock;
+using AutoSweep.Worker.Terminal;
 using Spectre.Console;
 
 namespace AutoSweep.Worker.Commands;
@@ -25,17 +26,36 @@ public static class StockOldSetCommand
             // Without the job's lock: this must not stop a running sweep.
             var state = JobReading.Read(parsed.GetValue(job)!).State;
             AnsiConsole.WriteLine(Cautions.OldCapacitors);
-            await using var open = await bench.OpenAsync(parsed, cancellationToken);
-            Console.Out.WriteLine(open.Instruction);
+            var words = new OldSetWords();
+            var lines = new OldSetLines(words);
+            await using var open = await bench.OpenAsync(parsed, cancellationToken, lines.Take);
+            Console.Out.WriteLine($"{open.Instruction}\n{OldSetLines.Known}");
             var reading = new OldSetReading(
                 open.Parts, ledger, StockJob.NameOf(state), [.. state.Profile!.FilteredOutputs.Select(output => output.Number)],
-                new(parsed.GetValue(nominal)?.Picofarads, parsed.GetValue(year)), new(), Console.Out, TimeProvider.System);
-            Console.Out.WriteLine($"{await reading.RunAsync(cancellationToken)} old capacitors written down in {ledger.Path}. "
-                + "One that is no capacitor any more: autosweep stock old --output N. Take one back with: autosweep stock undo");
+                new(parsed.GetValue(nominal)?.Picofarads, parsed.GetValue(year)), words, Console.Out, TimeProvider.System);
+            var count = open.Parts.Meter is null
+                ? await reading.RunAsync(cancellationToken)
+                : await BesideAsync(lines, reading, cancellationToken);
+            Console.Out.WriteLine($"{count} old capacitors written down in {ledger.Path}. Take one back with: autosweep stock undo");
         });
         bench.AddTo(command);
         foreach (var option in new Option[] { job, nominal, year })
             command.Add(option);
         return command;
+    }
+
+    private static async Task<int> BesideAsync(OldSetLines lines, OldSetReading reading, CancellationToken cancellationToken)
+    {
+        using var end = CancellationTokenSource.CreateLinkedTokenSource(cancellationToken);
+        var listening = lines.ListenAsync(Console.In, Console.Out, end.Token);
+        try
+        {
+            return await reading.RunAsync(cancellationToken);
+        }
+        finally
+        {
+            await end.CancelAsync();
+            await listening.ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
+        }
     }
 }

@@ -45,12 +45,13 @@ public sealed class OldSetReading(
         // Asked for anew each time: what was taken back meanwhile is missing again.
         while (Next() is { } output)
         {
+            words.AskFor(output);
             await told.WriteLineAsync($"  output {output,3}: its old capacitor, please");
             await parts.AskForAsync(output, [], cancellationToken);
             var (measured, word) = await NextAsync(output, cancellationToken);
             if (word == OldSetWord.LeftOut)
                 _leftOut.Add(output);
-            else if (measured is null && word is null)
+            else if (word == OldSetWord.Ended || (measured is null && word is null))
                 break;
             else
                 count += await TakeAsync(output, measured, cancellationToken);
@@ -69,7 +70,7 @@ public sealed class OldSetReading(
     private async Task<(MeasuredPart? Measured, OldSetWord? Word)> NextAsync(int output, CancellationToken cancellationToken)
     {
         using var first = CancellationTokenSource.CreateLinkedTokenSource(cancellationToken);
-        var (measured, word) = (parts.NextAsync(first.Token), words.NextAsync(output, first.Token));
+        var (word, measured) = (words.NextAsync(output, first.Token), parts.NextAsync(first.Token));
         await Task.WhenAny(measured, word);
         await first.CancelAsync();
         await ((Task)Task.WhenAll(measured, word)).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);

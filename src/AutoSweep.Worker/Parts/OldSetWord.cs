@@ -8,4 +8,7 @@ public enum OldSetWord
 
     /// <summary>It is left out until the reading begins anew.</summary>
     LeftOut,
+
+    /// <summary>The reading ends here; what is missing is asked for when it begins anew.</summary>
+    Ended,
 }

@@ -25,12 +25,13 @@ public sealed class PartBench(ReturningInstrument<ICapacitanceMeter>? meter, IPa
     /// <param name="rate">How much faster than real the bench's clock runs.</param>
     /// <param name="gaps">Where the person is told when the meter is lost in the middle of the work.</param>
     /// <param name="cancellationToken">Ends the attempt.</param>
+    /// <param name="words">Takes typed lines that are words and no values.</param>
     /// <exception cref="Core.BenchFaultException">The meter cannot be reached, or is another.</exception>
     public static async Task<PartBench> OpenAsync(
-        BenchWiring wiring, double typedAccuracyShare, double rate, IGapTeller gaps, CancellationToken cancellationToken)
+        BenchWiring wiring, double typedAccuracyShare, double rate, IGapTeller gaps, CancellationToken cancellationToken, Func<string, bool>? words = null)
     {
         if (wiring.CapacitanceMeter is not { } resource)
-            return new(null, new TypedParts(Console.In, Console.Out, typedAccuracyShare));
+            return new(null, new TypedParts(Console.In, Console.Out, typedAccuracyShare, words));
         var clock = RatedInstruments.Clock(rate);
         var options = RatedInstruments.Options(rate, clock, NullLoggerFactory.Instance, wiring.Drivers) with
         {
