@@ -14,4 +14,10 @@ public static class OldCapacitors
         var name = StockJob.NameOf(job);
         return stock.OldCapacitors.Values.Where(old => old.Job == name).ToDictionary(old => old.Output);
     }
+
+    /// <summary>How many of the job's filters have theirs written down; one of an output that has no filter counts for none.</summary>
+    /// <param name="olds">The job's old capacitors by output.</param>
+    /// <param name="job">The job; its profile is known.</param>
+    public static int OfFilters(IReadOnlyDictionary<int, OldCapacitorRemoved> olds, JobState job) =>
+        job.Profile!.FilteredOutputs.Count(output => olds.ContainsKey(output.Number));
 }
