@@ -4,7 +4,6 @@ using AutoSweep.Instruments;
 using AutoSweep.Instruments.Links;
 using AutoSweep.Worker.Bench;
 using AutoSweep.Worker.Tests.Support;
-using Microsoft.Extensions.Time.Testing;
 
 namespace AutoSweep.Worker.Tests.Bench;
 
@@ -14,8 +13,11 @@ public sealed class PausingBenchTests : IDisposable
     private const string Meter = "GPIB0::22::INSTR";
     private const string Identity = "Invented,Meter,77,1.0";
 
+    // Longer than any other wait here.
+    private static readonly TimeSpan QueryTimeout = TimeSpan.FromSeconds(30);
+
     private readonly BenchScene _scene = new();
-    private readonly WatchedTime _clock = new();
+    private readonly TimerSignals _clock = new() { Answers = QueryTimeout };
     private readonly Queue<Func<ILink>> _openings = [];
     private readonly List<string> _said = [];
     private readonly List<TimeSpan> _openedAt = [];
@@ -184,7 +186,7 @@ public sealed class PausingBenchTests : IDisposable
 
     private static ILink Gone() => throw new BenchFaultException(BenchFault.NotReachable, "VI_ERROR_RSRC_NFOUND", "a meter", "look at its cable");
 
-    private Func<ILink> Is(string identity) => () => _open = new(identity);
+    private Func<ILink> Is(string identity) => () => _open = new(identity) { Unanswered = _clock.NoAnswer };
 
     private void Opens(params Func<ILink>[] openings) => Array.ForEach(openings, _openings.Enqueue);
 
@@ -198,22 +200,13 @@ public sealed class PausingBenchTests : IDisposable
     {
         var plan = new JobPlan { Wiring = new() { Meter = Meter }, Stages = [JobStage.Survey], HandsFree = true, WaitsForBench = waitsForBench };
         var running = new PausingBench(plan, _scene.Job, _scene.Board, Options(), new FakeDialogue()).RunAsync(work, cancellationToken);
-        // Time is told in quarters of a second, each when the work has come to a wait; a long wait, for an answer, is given 8 real milliseconds to end.
-        for (var quarter = 0; quarter < 2000 && !running.IsCompleted; quarter++)
-        {
-            for (var real = 0; real < 8 && !running.IsCompleted && !_clock.SomebodyWaits; real++)
-                await Task.WhenAny(running, Task.Delay(TimeSpan.FromMilliseconds(1), TimeProvider.System, CancellationToken.None));
-            _clock.Advance(TimeSpan.FromSeconds(0.25));
-        }
-
-        Assert.True(running.IsCompleted, "500 s have passed");
-        await running;
+        await _clock.PassUntilAsync(running);
     }
 
     private InstrumentBenchOptions Options() => new()
     {
         Time = _clock,
-        Exchange = new() { QueryTimeout = TimeSpan.FromSeconds(30), Retries = 0 },
+        Exchange = new() { QueryTimeout = QueryTimeout, Retries = 0 },
         Links = time =>
         {
             var opener = new LinkOpener(time);

@@ -20,6 +20,9 @@ internal sealed class FakeVisaMeter(string identity) : ILink
 
     public bool IsClosed { get; private set; }
 
+    /// <summary>Called when it was asked for a reading and will not answer.</summary>
+    public Action? Unanswered { get; init; }
+
     public void Lose()
     {
         _lost = true;
@@ -71,5 +74,7 @@ internal sealed class FakeVisaMeter(string identity) : ILink
         };
         if (answer is not null)
             _answers.Writer.TryWrite(Encoding.ASCII.GetBytes(answer + "\n"));
+        else if (line == "READ?")
+            Unanswered?.Invoke();
     }
 }
