@@ -5,6 +5,7 @@ using AutoSweep.Instruments.Discovery;
 using AutoSweep.Instruments.Links.Visa;
 using AutoSweep.Worker.Bench;
 using AutoSweep.Worker.Commands;
+using Microsoft.Extensions.Time.Testing;
 
 namespace AutoSweep.Worker.Tests.Commands;
 
@@ -80,7 +81,8 @@ public sealed class InstrumentsCommandTests
             Usb = new("/no/such/folder", "/dev"),
             Visa = new VisaLibraryNames(["libno-such-visa.so"]),
         };
-        return InstrumentsCommand.RunAsync(search, new() { Drivers = Drivers() }, named, ask, _text, default);
+        // No time passes: an answer that a busy machine brings late is still an answer.
+        return InstrumentsCommand.RunAsync(search, new() { Drivers = Drivers(), Time = new FakeTimeProvider() }, named, ask, _text, default);
     }
 
     private static Instruments.Meters.DriverLibrary Drivers()
