@@ -129,7 +129,7 @@ public sealed class PartFittingTests : IDisposable
     }
 
     private Task<IReadOnlyList<int>> FitAsync(FakeParts parts, FitOptions? options = null) => new PartFitting(
-        parts, _ledger, _job, JobName, new NextBest(new MatchOptions { TimeLimit = TimeSpan.FromSeconds(5) }, TimeProvider.System), options ?? new(), _said).RunAsync(_targets, default);
+        parts, _ledger, _job, JobName, new NextBest(Some.Patient, TimeProvider.System), options ?? new(), _said).RunAsync(_targets, default);
 
     private async Task ReserveAsync(params Part[] more)
     {

@@ -25,7 +25,7 @@ public sealed class JobMatchTests : IDisposable
         using var record = Swept(9, 10);
         await TakeInAsync(("P1", Wanted(record, 9)), ("P2", Wanted(record, 10) + 200), ("P3", 1_000));
 
-        var result = await Match(record).MatchAsync(new(), new(), default);
+        var result = await Match(record).MatchAsync(new(), Some.Patient, default);
         ResultFiles.Write(record.Folder, PickingList.From(result));
 
         var job = StockJob.NameOf(record.State);
@@ -42,9 +42,9 @@ public sealed class JobMatchTests : IDisposable
     {
         using var record = Swept(9, 10);
         await TakeInAsync(("P1", Wanted(record, 9)), ("P2", Wanted(record, 10)));
-        await Match(record).MatchAsync(new(), new(), default);
+        await Match(record).MatchAsync(new(), Some.Patient, default);
 
-        var again = await Match(record).MatchAsync(new(), new(), default);
+        var again = await Match(record).MatchAsync(new(), Some.Patient, default);
 
         Assert.Equal(0, again.Match.Moved.Value);
         Assert.Equal(2, Ledger.Read().Parts.Values.Count(part => part.Status == PartStatus.Reserved));
@@ -55,9 +55,9 @@ public sealed class JobMatchTests : IDisposable
     {
         using var record = Swept(9);
         await TakeInAsync(("P1", Wanted(record, 9)), ("P2", Wanted(record, 9) + 100));
-        await Match(record).MatchAsync(new(), new(), default);
+        await Match(record).MatchAsync(new(), Some.Patient, default);
 
-        await Match(record).MatchAsync(new() { Excluded = new HashSet<string> { "P1" } }, new(), default);
+        await Match(record).MatchAsync(new() { Excluded = new HashSet<string> { "P1" } }, Some.Patient, default);
 
         Assert.Equal((PartStatus.Available, PartStatus.Reserved), (Ledger.Read().Parts["P1"].Status, Ledger.Read().Parts["P2"].Status));
     }
@@ -67,11 +67,11 @@ public sealed class JobMatchTests : IDisposable
     {
         using var record = Swept(9, 10);
         await TakeInAsync(("P1", Wanted(record, 9)), ("P2", Wanted(record, 10)));
-        await Match(record).MatchAsync(new(), new(), default);
+        await Match(record).MatchAsync(new(), Some.Patient, default);
         var nine = Ledger.Read().HeldBy(StockJob.NameOf(record.State), PartStatus.Reserved)[9];
         (await Ledger.AppendAsync(new PartsFitted(StockJob.NameOf(record.State), 9, [.. nine.Select(part => part.Id)]), default)).OrFault();
 
-        var result = await Match(record).MatchAsync(new(), new(), default);
+        var result = await Match(record).MatchAsync(new(), Some.Patient, default);
 
         Assert.Equal([10], result.Match.Outputs.Select(output => output.Target.Output));
         Assert.Equal(PartStatus.Fitted, Ledger.Read().Parts[nine[0].Id].Status);
@@ -83,7 +83,7 @@ public sealed class JobMatchTests : IDisposable
         using var record = Swept(9);
         await TakeInAsync(("P1", 1_000));
 
-        var result = await Match(record).MatchAsync(new(), new(), default);
+        var result = await Match(record).MatchAsync(new(), Some.Patient, default);
 
         Assert.Equal([9], PickingList.From(result).OutputsWithoutParts);
         Assert.NotEmpty(result.ToBuy!.Lines);
@@ -98,7 +98,7 @@ public sealed class JobMatchTests : IDisposable
         record.Append(Some.Swept(9) with { ToneHertz = 0 });
         await TakeInAsync(("P1", 104_567), ("P2", 1_000));
 
-        var matched = Assert.Single((await Match(record).MatchAsync(new(), new(), default)).Match.Outputs);
+        var matched = Assert.Single((await Match(record).MatchAsync(new(), Some.Patient, default)).Match.Outputs);
 
         Assert.Equal(104_567, matched.Target.Wanted.Picofarads);
         var mains = 0.002 / Math.Sqrt(3) * 104_567;
@@ -112,7 +112,7 @@ public sealed class JobMatchTests : IDisposable
     {
         using var record = Some.Job(_job);
 
-        var fault = await Assert.ThrowsAsync<BenchFaultException>(() => Match(record).MatchAsync(new(), new(), default));
+        var fault = await Assert.ThrowsAsync<BenchFaultException>(() => Match(record).MatchAsync(new(), Some.Patient, default));
 
         Assert.Contains("sweep", fault.WhatToDo, StringComparison.Ordinal);
     }

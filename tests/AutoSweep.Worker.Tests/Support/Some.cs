@@ -1,5 +1,6 @@
 using AutoSweep.Core.Generator;
 using AutoSweep.Core.Journal;
+using AutoSweep.Core.Matching;
 using AutoSweep.Core.Peaks;
 using AutoSweep.Core.Stock;
 using AutoSweep.Worker.Job;
@@ -10,6 +11,9 @@ namespace AutoSweep.Worker.Tests.Support;
 internal static class Some
 {
     public static GeneratorProfile Profile { get; } = GeneratorProfileLibrary.Open("invented-smallbench-14-60hz");
+
+    /// <summary>A match that ends when it is proven, however slow the machine.</summary>
+    public static MatchOptions Patient { get; } = new() { TimeLimit = TimeSpan.FromMinutes(10) };
 
     public static JobRecord Job(TemporaryFolder folder, GeneratorProfile? profile = null) =>
         JobRecord.Begin(JobFolder.Open(folder.Path), profile ?? Profile, "AutoSweep test", TimeProvider.System);

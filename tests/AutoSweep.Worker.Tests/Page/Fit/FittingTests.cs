@@ -57,7 +57,7 @@ public sealed class FittingTests : IDisposable
     {
         using var empty = new TemporaryFolder();
         using var job = Some.Job(empty);
-        await using var work = new Matching(job, _ledger, new(), new(), TimeProvider.System);
+        await using var work = new Matching(job, _ledger, new(), Some.Patient, TimeProvider.System);
         work.Start();
         await work.EndAsync();
 
@@ -134,7 +134,7 @@ public sealed class FittingTests : IDisposable
         _shop.Dispose();
     }
 
-    private Matching Match() => new(_job, _ledger, new(), new(), TimeProvider.System);
+    private Matching Match() => new(_job, _ledger, new(), Some.Patient, TimeProvider.System);
 
     private Fitting Fit() => new(_job, new(), null, new(true, 0.1), new DeskOptions { Data = _shop.Path }, TimeProvider.System);
 
