@@ -103,7 +103,7 @@ public sealed class OldSetReadingTests : IDisposable
 
         public bool IsFinished { get; private set; }
 
-        public async Task AskedForAsync(int output) => Assert.Equal(output, await _asked.Reader.ReadAsync().AsTask().WaitAsync(TimeSpan.FromSeconds(20), TimeProvider.System));
+        public async Task AskedForAsync(int output) => Assert.Equal(output, await _asked.Reader.ReadAsync().AsTask().WaitAsync(TimeSpan.FromSeconds(60), TimeProvider.System));
 
         public void Gives(long picofarads) => _part.SetResult(new(new(picofarads), 1, null));
 

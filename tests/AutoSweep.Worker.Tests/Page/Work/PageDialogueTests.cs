@@ -62,13 +62,13 @@ public sealed class PageDialogueTests
 
     private async Task Until(Func<bool> condition)
     {
-        var there = new TaskCompletionSource();
+        var there = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
         _person.Changed += () =>
         {
             if (condition())
                 there.TrySetResult();
         };
         if (!condition())
-            await there.Task.WaitAsync(TimeSpan.FromSeconds(20));
+            await there.Task.WaitAsync(TimeSpan.FromSeconds(60), TimeProvider.System);
     }
 }
