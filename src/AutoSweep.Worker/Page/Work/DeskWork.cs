@@ -79,7 +79,8 @@ public abstract class DeskWork : IAsyncDisposable
         catch (Exception fault)
         {
             // A fault that nobody foresaw is shown as well: a page that goes quiet tells the person nothing.
-            (Progress, Fault) = (WorkProgress.Failed, fault);
+            Fault = fault;
+            Progress = WorkProgress.Failed; // last: a screen that sees it looks for the fault
             Board.Sound(BenchSound.Question);
         }
 
