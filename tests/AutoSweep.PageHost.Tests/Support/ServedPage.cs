@@ -71,8 +71,24 @@ internal sealed class ServedPage : IAsyncDisposable
         using var socket = await ConnectAsync();
         var head = string.Join("\r\n", [.. lines.Select(line => line.Replace("PORT", $"{Port}", StringComparison.Ordinal)), "", ""]);
         await socket.SendAsync(Encoding.Latin1.GetBytes(head));
-        using var reader = new StreamReader(new NetworkStream(socket), Encoding.Latin1);
-        return await Patience.WithinAsync(reader.ReadToEndAsync());
+        return await Patience.WithinAsync(UntilClosedAsync(socket));
+    }
+
+    // A server that refuses a request before it has taken all of it off the wire ends with a reset, behind its answer.
+    private static async Task<string> UntilClosedAsync(Socket socket)
+    {
+        var (answer, buffer) = (new StringBuilder(), new byte[4096]);
+        try
+        {
+            while (await socket.ReceiveAsync(buffer) is > 0 and var count)
+                answer.Append(Encoding.Latin1.GetString(buffer, 0, count));
+        }
+        catch (SocketException fault) when (fault.SocketErrorCode == SocketError.ConnectionReset)
+        {
+            // An end as well; the answer came before it.
+        }
+
+        return answer.ToString();
     }
 
     public async ValueTask DisposeAsync()
