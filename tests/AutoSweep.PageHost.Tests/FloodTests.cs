@@ -6,6 +6,7 @@ using AutoSweep.Core.Generator;
 using AutoSweep.Core.Journal;
 using AutoSweep.PageHost.Tests.Support;
 using AutoSweep.Worker.Bench;
+using AutoSweep.Worker.Job;
 using AutoSweep.Worker.Page.Guard;
 using AutoSweep.Worker.Page.Work;
 using Xunit.Abstractions;
@@ -24,7 +25,7 @@ public sealed class FloodTests(ITestOutputHelper output)
     [Fact]
     public async Task A_thousand_half_open_connections_neither_stop_the_page_nor_harm_the_sweep()
     {
-        const double rate = 10;
+        const double rate = 5;
         await using var bench = await Patience.WithinAsync(ServedBench.StartAsync("small", "sweep", rate));
         await using var page = await ServedPage.StartAsync(clockRate: rate);
         BenchWiringFile.Write(page.Desk.Options.Wiring, new()
@@ -32,13 +33,15 @@ public sealed class FloodTests(ITestOutputHelper output)
             Meter = bench.Meter, Fixture = bench.Fixture, Calibration = bench.Calibration, AmplifierGain = bench.Ready.GetProperty("amplifierGain").GetDouble(),
         });
         await page.Desk.BeginAsync("flooded", GeneratorProfileFile.Read(bench.Ready.GetProperty("generator").GetString()!));
+        using var held = new HeldSweep(page.Desk.Job!);
         await page.Desk.StartAsync(JobStage.Sweep, handsFree: true);
-        await UntilAsync(page.Desk, () => page.Desk.Job!.State.Swept.Count > 0);
+        await Patience.WithinAsync(held.Swept);
 
         var sockets = await Task.WhenAll(Enumerable.Range(0, HalfOpen).Select(_ => HalfAsync(page)));
-        var during = await page.GetAsync("/");
         var sweptDuring = page.Desk.Job!.State.Swept.Count;
         Assert.True(page.Desk.IsBusy, "The sweep was over before the flood stood.");
+        held.GoOn();
+        var during = await page.GetAsync("/");
         await Patience.WithinAsync(Task.WhenAll(sockets.Select(ClosedAsync)));
         var after = await page.GetAsync("/");
         await UntilAsync(page.Desk, () => !page.Desk.IsBusy);
@@ -148,6 +151,37 @@ public sealed class FloodTests(ITestOutputHelper output)
         {
             if (isSo())
                 done.TrySetResult();
+        }
+    }
+
+    /// <summary>A sweep that stands still at its first result until the flood stands: on a slow machine it would be over before.</summary>
+    private sealed class HeldSweep : IDisposable
+    {
+        private readonly TaskCompletionSource _swept = new(TaskCreationOptions.RunContinuationsAsynchronously);
+        private readonly ManualResetEventSlim _goesOn = new();
+        private readonly JobRecord _job;
+
+        public HeldSweep(JobRecord job)
+        {
+            _job = job;
+            job.Appended += Hold;
+        }
+
+        public Task Swept => _swept.Task;
+
+        public void GoOn() => _goesOn.Set();
+
+        public void Dispose()
+        {
+            _job.Appended -= Hold;
+            GoOn();
+        }
+
+        // On the worker's own thread.
+        private void Hold(JournalEntry entry)
+        {
+            if (entry.Event is OutputSwept && _swept.TrySetResult())
+                _goesOn.Wait(Patience.Longest);
         }
     }
 }
