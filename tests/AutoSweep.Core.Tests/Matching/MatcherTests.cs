@@ -1,5 +1,6 @@
 using AutoSweep.Core.Matching;
 using AutoSweep.Core.Stock;
+using AutoSweep.Core.Tests.Matching.Support;
 using AutoSweep.Core.Tests.Support;
 using AutoSweep.Sources.Matching;
 
@@ -16,7 +17,7 @@ public sealed class MatcherTests
         var random = new Random(2026);
         var request = new MatchRequest(InventedShop.Targets(outputs, random), InventedShop.Parts(parts, random));
 
-        var match = Match(request, new() { MostParts = most, TimeLimit = TimeSpan.FromSeconds(60) });
+        var match = Match(request, new() { MostParts = most });
 
         Assert.True(match.IsProven);
         var used = match.Outputs.SelectMany(output => output.Combination?.Parts ?? []).Select(part => part.Id).ToList();
@@ -126,7 +127,7 @@ public sealed class MatcherTests
     {
         foreach (var instance in AssignmentInstance.Read(Repository.Text("tests/Reference/or_library_gap.json")))
         {
-            var solution = new PackingSolver(instance.AsPacking(), new() { TimeLimit = TimeSpan.FromSeconds(60) }, TimeProvider.System)
+            var solution = new PackingSolver(instance.AsPacking(), new() { TimeLimit = Unhurried.Limit }, TimeProvider.System)
                 .Solve(CancellationToken.None)!;
             Assert.Equal(instance.KnownOptimum, -solution.Levels[0].Value);
             Assert.True(solution.Levels[0].IsProven);
@@ -137,7 +138,7 @@ public sealed class MatcherTests
         new() { Output = output, Wanted = new(picofarads), HalfWidthPicofarads = halfWidth };
 
     private static MatchResult Match(MatchRequest request, MatchOptions? options = null) =>
-        new Matcher(options ?? new(), TimeProvider.System).Match(request, CancellationToken.None);
+        new Matcher((options ?? new()).WithoutHurry(), TimeProvider.System).Match(request, CancellationToken.None);
 
     private static IEnumerable<string> Ids(MatchedOutput output) => (output.Combination?.Parts ?? []).Select(part => part.Id);
 
