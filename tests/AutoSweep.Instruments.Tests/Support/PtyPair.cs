@@ -17,7 +17,7 @@ public sealed partial class PtyPair : IDisposable
         var descriptor = _descriptor = posix_openpt(ReadWrite | NoControllingTerminal);
         if (descriptor < 0 || grantpt(descriptor) != 0 || unlockpt(descriptor) != 0)
             throw new InvalidOperationException("This machine gives no pty.");
-        Port = Marshal.PtrToStringUTF8(ptsname(descriptor))!;
+        Port = NameOf(descriptor);
         _ours = new(new SafeFileHandle(descriptor, ownsHandle: true), FileAccess.ReadWrite, bufferSize: 0);
     }
 
@@ -88,6 +88,15 @@ public sealed partial class PtyPair : IDisposable
     [LibraryImport("libc", SetLastError = true)]
     private static partial int unlockpt(int descriptor);
 
-    [LibraryImport("libc", SetLastError = true)]
-    private static partial nint ptsname(int descriptor);
+    // Not ptsname: its one buffer is shared by all tests that run at the time.
+    private static string NameOf(int descriptor)
+    {
+        var name = new byte[128];
+        return ptsname_r(descriptor, name, name.Length) == 0
+            ? System.Text.Encoding.ASCII.GetString(name).TrimEnd('\0')
+            : throw new InvalidOperationException("This pty has no name.");
+    }
+
+    [LibraryImport("libc")]
+    private static partial int ptsname_r(int descriptor, [Out] byte[] name, nint length);
 }
