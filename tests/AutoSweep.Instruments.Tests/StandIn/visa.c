@@ -42,6 +42,7 @@ static struct count counts[32];
 static struct attribute attributes[32];
 static int resource_count, count_count, attribute_count, managers, found, piece, mute;
 
+/* Only under the lock: the link's thread counts while the test looks. */
 static struct count *count_of(const char *name)
 {
     for (int i = 0; i < count_count; i++)
@@ -346,9 +347,20 @@ void standin_reset(void)
 void standin_add(const char *name, int port) { add(name, port); }
 
 /* The next call of a function comes back with this. */
-void standin_fail(const char *function, int32_t status) { count_of(function)->fault = status; }
+void standin_fail(const char *function, int32_t status)
+{
+    pthread_mutex_lock(&lock);
+    count_of(function)->fault = status;
+    pthread_mutex_unlock(&lock);
+}
 
-int standin_calls(const char *name) { return count_of(name)->calls; }
+int standin_calls(const char *name)
+{
+    pthread_mutex_lock(&lock);
+    int calls = count_of(name)->calls;
+    pthread_mutex_unlock(&lock);
+    return calls;
+}
 
 /* How many bytes a read gives at most, however large the buffer is; 0 is no limit. */
 void standin_piece(int bytes) { piece = bytes; }
