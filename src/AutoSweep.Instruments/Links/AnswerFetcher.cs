@@ -122,10 +122,11 @@ internal sealed class AnswerFetcher(IMessagePort port, byte terminator, TimeProv
         {
             var status = port.ReadStatusByte();
             var waited = time.GetElapsedTime(begin);
-            if (status is null || (_announces is null && waited > Learning))
-                _announces = false;
-            else if ((status & MessageAvailable) != 0)
+            // First of all: an answer that is announced was announced, however late this thread comes to look.
+            if ((status & MessageAvailable) > 0)
                 return (_announces = true).Value;
+            else if (status is null || (_announces is null && waited > Learning))
+                _announces = false;
             else if (waited > within || nextMessageWaits(PollPause))
                 return false;
         }

@@ -15,7 +15,11 @@ public sealed class MessageLink : ILink
     private static readonly TimeSpan WriteTimeout = TimeSpan.FromSeconds(2);
     private static readonly TimeSpan LongestClosing = 2 * WriteTimeout;
 
+    // An interruption that comes when a read is about to begin is lost, and the read may last as long as a reading: so it is repeated.
+    private static readonly TimeSpan InterruptAgain = TimeSpan.FromMilliseconds(100);
+
     private readonly IMessagePort _port;
+    private readonly TimeProvider _time;
     private readonly AnswerFetcher _answers;
     private readonly BlockingCollection<PendingMessage> _messages = [];
     private readonly Lock _order = new();
@@ -30,10 +34,10 @@ public sealed class MessageLink : ILink
     /// <param name="resource">The name that was opened.</param>
     /// <param name="port">The port.</param>
     /// <param name="replyTerminator">Added to an answer that ends without it.</param>
-    /// <param name="time">The clock behind the wait for an answer.</param>
+    /// <param name="time">The clock behind every wait.</param>
     public MessageLink(ResourceName resource, IMessagePort port, char replyTerminator, TimeProvider time)
     {
-        (Resource, _port) = (resource, port);
+        (Resource, _port, _time) = (resource, port, time);
         _answers = new(port, (byte)replyTerminator, time, NextMessageWaits);
         _thread = new(Serve) { IsBackground = true, Name = $"messages {resource}" };
         _thread.Start();
@@ -74,8 +78,17 @@ public sealed class MessageLink : ILink
     {
         _messages.CompleteAdding();
         _arrived.Set();
-        _answers.GiveUpBefore(long.MaxValue);
-        await Task.Run(() => _thread.Join(LongestClosing));
+        await Task.Run(Join);
+    }
+
+    private void Join()
+    {
+        for (var waited = TimeSpan.Zero; waited < LongestClosing; waited += InterruptAgain)
+        {
+            _answers.GiveUpBefore(long.MaxValue);
+            if (_thread.Join(InterruptAgain))
+                return;
+        }
     }
 
     private async ValueTask SendAsync(ReadOnlyMemory<byte> bytes, TimeSpan? answerWithin, CancellationToken cancellationToken)
@@ -83,7 +96,12 @@ public sealed class MessageLink : ILink
         cancellationToken.ThrowIfCancellationRequested();
         var message = Add(bytes, answerWithin, cancellationToken);
         _arrived.Set();
-        _answers.GiveUpBefore(message.Number);
+        while (!message.Sent.IsCompleted && !cancellationToken.IsCancellationRequested)
+        {
+            _answers.GiveUpBefore(message.Number);
+            await message.Sent.WaitAsync(InterruptAgain, _time, cancellationToken).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
+        }
+
         await message.Sent.WaitAsync(cancellationToken);
     }
 

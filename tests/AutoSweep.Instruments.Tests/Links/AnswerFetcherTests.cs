@@ -1,5 +1,7 @@
 using System.Text;
 using AutoSweep.Instruments.Links;
+using AutoSweep.Instruments.Tests.Support;
+using Microsoft.Extensions.Time.Testing;
 
 namespace AutoSweep.Instruments.Tests.Links;
 
@@ -19,7 +21,7 @@ public sealed class AnswerFetcherTests
         fetcher.GiveUpBefore(7);
         port.Answers("1.25\n");
 
-        Assert.Equal("1.25\n", Encoding.ASCII.GetString(await answer.WaitAsync(TimeSpan.FromSeconds(20), TimeProvider.System)));
+        Assert.Equal("1.25\n", Encoding.ASCII.GetString(await answer.WaitAsync(Patience.Limit, TimeProvider.System)));
         Assert.Equal((0, 0), (port.Interruptions, port.Clears));
     }
 
@@ -33,7 +35,7 @@ public sealed class AnswerFetcherTests
 
         fetcher.GiveUpBefore(8);
 
-        Assert.Empty(await answer.WaitAsync(TimeSpan.FromSeconds(20), TimeProvider.System));
+        Assert.Empty(await answer.WaitAsync(Patience.Limit, TimeProvider.System));
         Assert.Equal((1, 1), (port.Interruptions, port.Clears));
     }
 
@@ -45,7 +47,67 @@ public sealed class AnswerFetcherTests
         Assert.Equal(0, port.Interruptions);
     }
 
+    [Fact]
+    public void An_instrument_whose_first_answer_is_looked_for_late_still_counts_as_one_that_announces_it()
+    {
+        var time = new FakeTimeProvider();
+        var port = new AnnouncingPort(time) { PauseBeforeStatus = TimeSpan.FromSeconds(5) };
+        var fetcher = new AnswerFetcher(port, (byte)'\n', time, _ => false);
+        fetcher.Fetch(1, Within);
+
+        port.NotYet = 3;
+        fetcher.Fetch(2, Within);
+
+        Assert.Equal([1, 4], port.StatusesBeforeReads);
+    }
+
     private static AnswerFetcher New(BlockingPort port) => new(port, (byte)'\n', TimeProvider.System, _ => false);
+
+    /// <summary>An interface with a status byte, which is asked for after a pause.</summary>
+    private sealed class AnnouncingPort(FakeTimeProvider time) : IMessagePort
+    {
+        private int _statuses;
+
+        public TimeSpan PauseBeforeStatus { get; init; }
+
+        /// <summary>How many times the status byte says that there is no answer yet.</summary>
+        public int NotYet { get; set; }
+
+        public List<int> StatusesBeforeReads { get; } = [];
+
+        public bool IsStream => false;
+
+        public void Write(ReadOnlySpan<byte> message, TimeSpan timeout)
+        {
+        }
+
+        public int Read(Span<byte> buffer, TimeSpan timeout, out bool ended)
+        {
+            StatusesBeforeReads.Add(_statuses);
+            _statuses = 0;
+            ended = true;
+            return Encoding.ASCII.GetBytes("1.25\n", buffer);
+        }
+
+        public byte? ReadStatusByte()
+        {
+            time.Advance(PauseBeforeStatus);
+            _statuses++;
+            return (byte)(NotYet-- > 0 ? 0 : 0x10);
+        }
+
+        public void Clear()
+        {
+        }
+
+        public void Interrupt()
+        {
+        }
+
+        public void Dispose()
+        {
+        }
+    }
 
     /// <summary>An interface without a status byte, whose reads block until an answer comes or they are interrupted.</summary>
     private sealed class BlockingPort : IMessagePort
