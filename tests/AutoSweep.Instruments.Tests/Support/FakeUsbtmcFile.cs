@@ -14,12 +14,16 @@ public sealed class FakeUsbtmcFile(Func<string, string?> answer) : IUsbtmcFile
     private readonly Lock _lock = new();
     private readonly Queue<byte> _answer = [];
     private readonly SemaphoreSlim _something = new(0);
+    private readonly TaskCompletionSource _cleared = new(TaskCreationOptions.RunContinuationsAsynchronously);
     private TimeSpan _timeout = TimeSpan.FromSeconds(5);
     private bool _transferOpen;
     private bool _unplugged;
 
     /// <summary>USB488 capabilities as GET_CAPS gives them; null on a kernel before 4.19.</summary>
     public uint? Capabilities { get; init; }
+
+    /// <summary>Done when the instrument has been cleared.</summary>
+    public Task Cleared => _cleared.Task;
 
     /// <summary>How many bytes a transfer carries at most.</summary>
     public int Transfer { get; init; } = 4096;
@@ -124,6 +128,7 @@ public sealed class FakeUsbtmcFile(Func<string, string?> answer) : IUsbtmcFile
                     return 0;
                 case UsbtmcRequest.Clear:
                     _answer.Clear();
+                    _cleared.TrySetResult();
                     return _transferOpen ? -1 : 0; // EPERM
                 case UsbtmcRequest.RemoteEnable or UsbtmcRequest.GoToLocal:
                     return 0;
