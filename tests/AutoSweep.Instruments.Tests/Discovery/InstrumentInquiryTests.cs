@@ -10,6 +10,11 @@ public sealed class InstrumentInquiryTests : IDisposable
     private readonly DirectoryInfo _drivers = Directory.CreateTempSubdirectory("autosweep-drivers-");
     private readonly ConcurrentQueue<string> _heard = [];
 
+    // Stands still unless a test moves it: what is answered is never too late, however busy the machine is.
+    private readonly ObservedTime _time = new();
+
+    private static readonly TimeSpan OneTry = TimeSpan.FromSeconds(1);
+
     public InstrumentInquiryTests()
     {
         WriteDriver("plain-meter", "Invented*", "M?", """{ }""");
@@ -41,7 +46,10 @@ public sealed class InstrumentInquiryTests : IDisposable
     public async Task Silence_is_no_fault()
     {
         await using var meter = new LineInstrument(Heard(null));
-        var answer = await AskAsync($"127.0.0.1:{meter.Port}");
+        var asking = AskAsync($"127.0.0.1:{meter.Port}");
+        await _time.ElapseAsync(OneTry);
+        await _time.ElapseAsync(OneTry); // LF, then the old meter's CR
+        var answer = await asking;
         Assert.Null(answer.Identity);
         Assert.Contains("no answer", answer.Trouble, StringComparison.Ordinal);
         Assert.All(_heard, line => Assert.Equal("*IDN?", line));
@@ -68,13 +76,16 @@ public sealed class InstrumentInquiryTests : IDisposable
     [Fact]
     public async Task An_instrument_that_wants_other_line_ends_is_asked_as_its_driver_says()
     {
+        var first = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
         await using var meter = new LineInstrument(line =>
         {
             _heard.Enqueue(line);
-            return _heard.Count < 2 ? null : "Invented Instruments,OLD1,77,1.0\r";
+            return first.TrySetResult() ? null : "Invented Instruments,OLD1,77,1.0\r";
         });
-        var answer = await AskAsync($"127.0.0.1:{meter.Port}");
-        Assert.Equal(["old-meter"], answer.Drivers);
+        var answer = AskAsync($"127.0.0.1:{meter.Port}");
+        await first.Task.WaitAsync(Patience.Limit, TimeProvider.System);
+        _time.Advance(OneTry); // the wait for an answer begins before the question goes out
+        Assert.Equal(["old-meter"], (await answer).Drivers);
     }
 
     [Fact]
@@ -88,7 +99,7 @@ public sealed class InstrumentInquiryTests : IDisposable
     };
 
     private Task<InquiryResult> AskAsync(string resource) =>
-        new InstrumentInquiry(new() { Drivers = new(_drivers.FullName) }).AskAsync(resource, default);
+        new InstrumentInquiry(new() { Drivers = new(_drivers.FullName), Time = _time }).AskAsync(resource, default);
 
     private void WriteDriver(string name, string maker, string model, string link)
     {

@@ -2,6 +2,7 @@ using System.Net;
 using System.Net.Sockets;
 using AutoSweep.Core;
 using AutoSweep.Instruments.Links;
+using Microsoft.Extensions.Time.Testing;
 
 namespace AutoSweep.Instruments.Tests.Links;
 
@@ -50,9 +51,9 @@ public sealed class TcpLinkTests : IDisposable
     [Fact]
     public async Task A_port_on_which_nobody_listens_is_a_fault_that_says_what_to_check()
     {
-        var port = ((IPEndPoint)_listener.LocalEndpoint).Port;
-        _listener.Stop();
-        var fault = await Assert.ThrowsAsync<BenchFaultException>(() => OpenAsync(port));
+        using var held = new Socket(SocketType.Stream, ProtocolType.Tcp); // ours, so that nobody else can come to listen there
+        held.Bind(new IPEndPoint(IPAddress.Loopback, 0));
+        var fault = await Assert.ThrowsAsync<BenchFaultException>(() => OpenAsync(((IPEndPoint)held.LocalEndPoint!).Port));
         Assert.Equal(BenchFault.NotReachable, fault.Kind);
         Assert.Contains("one at a time", fault.WhatToDo, StringComparison.Ordinal);
     }
@@ -60,6 +61,6 @@ public sealed class TcpLinkTests : IDisposable
     private Task<ILink> OpenAsync(int? port = null)
     {
         var resource = new SocketResource("test", "127.0.0.1", port ?? ((IPEndPoint)_listener.LocalEndpoint).Port);
-        return TcpLink.OpenAsync(resource, new(new()), TimeProvider.System, default);
+        return TcpLink.OpenAsync(resource, new(new()), new FakeTimeProvider(), default); // no time to connect ever ends
     }
 }

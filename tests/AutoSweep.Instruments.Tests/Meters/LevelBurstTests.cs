@@ -7,6 +7,7 @@ namespace AutoSweep.Instruments.Tests.Meters;
 public sealed class LevelBurstTests
 {
     private const string Eight = "+1.0E-1,+1.1E-1,+1.2E-1,+1.3E-1,+1.4E-1,+1.5E-1,+1.6E-1,+1.7E-1";
+    private readonly ObservedTime _time = new();
     private readonly LogLines _log = new();
 
     [Fact]
@@ -70,11 +71,11 @@ public sealed class LevelBurstTests
 
     private async Task<ScpiLevelMeter> OpenAsync(SimpleMeter simple)
     {
-        var session = new ScpiSession(simple.Link, MeterSessionOptions.Of(Drivers.Small, new()), TimeProvider.System, _log);
+        var session = new ScpiSession(simple.Link, MeterSessionOptions.Of(Drivers.Small, new()), _time, _log);
         return await ScpiLevelMeter.OpenAsync(session, Drivers.Small with { Level = Drivers.Small.Level! with
         {
             Bandwidths = [new() { Hertz = 20, FromToneHertz = 3, SettleSeconds = 0, Source = "test" }],
             SettleWithoutBandwidthSeconds = 0,
-        } }, TimeProvider.System, _log, default);
+        } }, _time, _log, default);
     }
 }
