@@ -14,15 +14,15 @@ internal sealed class TcpPort : IDisposable
     private readonly IInstrument instrument;
     private readonly WireDefinition wire;
     private readonly SimulatedClock clock;
-    private volatile TcpListener listener;
+    private volatile Socket listener;
     private volatile Task plugged = Task.CompletedTask;
 
     public TcpPort(IInstrument instrument, WireDefinition wire, SimulatedClock clock, int port)
     {
         (this.instrument, this.wire, this.clock) = (instrument, wire, clock);
-        listener = new(IPAddress.Loopback, port);
-        listener.Start();
-        Port = ((IPEndPoint)listener.LocalEndpoint).Port;
+        listener = Held(port);
+        listener.Listen();
+        Port = ((IPEndPoint)listener.LocalEndPoint!).Port;
     }
 
     public int Port { get; }
@@ -40,7 +40,7 @@ internal sealed class TcpPort : IDisposable
             var open = listener;
             try
             {
-                _ = ServeAsync(await open.AcceptSocketAsync(cancellationToken), cancellationToken);
+                _ = ServeAsync(await open.AcceptAsync(cancellationToken), open, cancellationToken);
             }
             catch (Exception exception) when (exception is SocketException or ObjectDisposedException or InvalidOperationException
                 && (open != listener || !plugged.IsCompleted))
@@ -56,28 +56,37 @@ internal sealed class TcpPort : IDisposable
         if (!plugged.IsCompleted) return Task.CompletedTask;
         var back = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
         plugged = back.Task;
-        listener.Stop();
+        listener.Dispose();
+        // Nobody listens, but the port stays taken: one that is let go may be given to another program before the plug is in again.
+        var next = Held(Port);
         // Reset, not closed: the port is free again at once, and it is what a client sees of a meter without mains.
         foreach (var client in clients.Keys) client.Close(0);
-        return ReturnAsync(back, gap, cancellationToken);
+        return ReturnAsync(back, next, gap, cancellationToken);
     }
 
     public void Dispose() => listener.Dispose();
 
-    private async Task ReturnAsync(TaskCompletionSource back, TimeSpan gap, CancellationToken cancellationToken)
+    private static Socket Held(int port)
+    {
+        var socket = new Socket(AddressFamily.InterNetwork, SocketType.Stream, ProtocolType.Tcp);
+        socket.Bind(new IPEndPoint(IPAddress.Loopback, port));
+        return socket;
+    }
+
+    private async Task ReturnAsync(TaskCompletionSource back, Socket next, TimeSpan gap, CancellationToken cancellationToken)
     {
         await Task.Delay(gap, clock, cancellationToken);
-        var next = new TcpListener(IPAddress.Loopback, Port);
-        next.Start();
+        next.Listen();
         listener = next;
         back.SetResult();
     }
 
-    private async Task ServeAsync(Socket socket, CancellationToken cancellationToken)
+    private async Task ServeAsync(Socket socket, Socket accepting, CancellationToken cancellationToken)
     {
         using var client = socket;
         client.NoDelay = true;
         clients[client] = true;
+        if (accepting != listener || !plugged.IsCompleted) client.Close(0); // the plug was pulled as it came
         Clients?.Invoke(1);
         try
         {
