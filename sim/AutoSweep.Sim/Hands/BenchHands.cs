@@ -58,9 +58,11 @@ internal sealed class BenchHands(
     private async Task<bool> StepAsync(HandsPhase phase, HandsStep step, CancellationToken cancellationToken)
     {
         await Task.Delay(Pause(step), bench.Clock, cancellationToken);
+        // Listening begins before the clip is on: on a fast clock the beep may follow at once.
+        var signal = ear.ListenAsync(script.PatienceOn(bench.Clock), bench.Clock, cancellationToken);
         bench.Clip(step.Output, phase == HandsPhase.Sweep);
         Tell("clip", phase, step.Output, step.Note);
-        var answered = await ear.ListenAsync(script.PatienceOn(bench.Clock), bench.Clock, cancellationToken);
+        var answered = await signal;
         Tell(answered ? "beep" : "noBeep", phase, step.Output);
         await Task.Delay(TimeSpan.FromSeconds(script.ReactionSeconds), bench.Clock, cancellationToken);
         bench.Unclip();

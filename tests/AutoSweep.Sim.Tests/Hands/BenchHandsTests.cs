@@ -22,6 +22,15 @@ public class BenchHandsTests
     }
 
     [Fact]
+    public async Task A_beep_that_comes_as_soon_as_the_clip_is_on_is_heard()
+    {
+        using var hands = new HandsBench(HandsBench.Script([3], []), HandsPhase.Survey) { BeepsAtOnce = true };
+        hands.Ear.ClientsChanged(1);
+        await hands.NextAsync("clip");
+        Assert.Equal("beep", (await hands.NextAsync()).Event);
+    }
+
+    [Fact]
     public async Task Beeps_close_together_are_one_signal()
     {
         using var hands = new HandsBench(HandsBench.Script([3, 1], []), HandsPhase.Survey);
