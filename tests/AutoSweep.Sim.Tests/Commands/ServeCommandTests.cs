@@ -17,7 +17,7 @@ public class ServeCommandTests
         Assert.Equal("AutoSweep,Simulated bench meter,SIM-M-small,1.0", await AskAsync(ready, "meter"));
         Assert.Equal("AutoSweep,Simulated relay fixture,SIM-F-small,1.0", await AskAsync(ready, "fixture"));
         process.StandardInput.Close();
-        await process.WaitForExitAsync().WaitAsync(TimeSpan.FromSeconds(10), TimeProvider.System);
+        await process.WaitForExitAsync().WaitAsync(Patience.Limit, TimeProvider.System);
         Assert.Equal(0, process.ExitCode);
     }
 
@@ -31,7 +31,7 @@ public class ServeCommandTests
         var clip = JsonDocument.Parse((await process.StandardOutput.ReadLineAsync())!).RootElement;
         Assert.Equal(["seconds", "event", "phase", "output"], clip.EnumerateObject().Select(field => field.Name));
         process.StandardInput.Close();
-        await process.WaitForExitAsync().WaitAsync(TimeSpan.FromSeconds(10), TimeProvider.System);
+        await process.WaitForExitAsync().WaitAsync(Patience.Limit, TimeProvider.System);
         Assert.Equal(0, process.ExitCode);
     }
 

@@ -82,7 +82,7 @@ public sealed class MagnetHandsTests : IDisposable
     {
         while (true)
         {
-            var told = await events.Reader.ReadAsync().AsTask().WaitAsync(TimeSpan.FromSeconds(20), TimeProvider.System);
+            var told = await events.Reader.ReadAsync().AsTask().WaitAsync(Patience.Limit, TimeProvider.System);
             if (told.Event == what) return told;
         }
     }

@@ -194,7 +194,7 @@ public class PartHandsTests
 
         public async Task<System.Text.Json.JsonElement> NextAsync()
         {
-            var line = await process.StandardOutput.ReadLineAsync().WaitAsync(TimeSpan.FromSeconds(20), TimeProvider.System);
+            var line = await process.StandardOutput.ReadLineAsync().WaitAsync(Patience.Limit, TimeProvider.System);
             return System.Text.Json.JsonDocument.Parse(line!).RootElement;
         }
 
@@ -206,7 +206,7 @@ public class PartHandsTests
             client.Dispose();
             levelMeter?.Dispose();
             process.StandardInput.Close();
-            await process.WaitForExitAsync().WaitAsync(TimeSpan.FromSeconds(10), TimeProvider.System);
+            await process.WaitForExitAsync().WaitAsync(Patience.Limit, TimeProvider.System);
             process.Dispose();
         }
     }

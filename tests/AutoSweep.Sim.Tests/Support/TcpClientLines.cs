@@ -24,7 +24,7 @@ internal sealed class TcpClientLines : IDisposable
     {
         var line = new StringBuilder();
         var one = new byte[1];
-        using var patience = new CancellationTokenSource(TimeSpan.FromSeconds(10), TimeProvider.System);
+        using var patience = new CancellationTokenSource(Patience.Limit, TimeProvider.System);
         while (await stream.ReadAsync(one, patience.Token) == 1 && one[0] != (byte)'\n') line.Append((char)one[0]);
         return line.ToString();
     }

@@ -24,7 +24,7 @@ public class PtyLineTests
     }
 
     private static Task<string> AskAsync(string path, string message) =>
-        Task.Run(() => Ask(path, message)).WaitAsync(TimeSpan.FromSeconds(10), TimeProvider.System);
+        Task.Run(() => Ask(path, message)).WaitAsync(Patience.Limit, TimeProvider.System);
 
     private static string Ask(string path, string message)
     {

@@ -36,7 +36,7 @@ public class PtyPlugTests
     private static FileStream Open(string path) => new(path, FileMode.Open, FileAccess.ReadWrite, FileShare.ReadWrite, bufferSize: 0);
 
     private static Task<string> AskAsync(FileStream client, string message) =>
-        Task.Run(() => Ask(client, message)).WaitAsync(TimeSpan.FromSeconds(10), TimeProvider.System);
+        Task.Run(() => Ask(client, message)).WaitAsync(Patience.Limit, TimeProvider.System);
 
     // A line that is hung up ends: end of file at the next read, or an error at the next write.
     private static string Ask(FileStream client, string message)

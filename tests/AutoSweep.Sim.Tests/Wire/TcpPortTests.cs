@@ -57,7 +57,7 @@ public class TcpPortTests
             async client =>
             {
                 await client.SendAsync("*IDN?\nSYST:BEEP\n");
-                await beeped.Task.WaitAsync(TimeSpan.FromSeconds(10), TimeProvider.System);
+                await beeped.Task.WaitAsync(Patience.Limit, TimeProvider.System);
                 Assert.False(client.HasBytes);
             },
             beeped.SetResult);
