@@ -24,6 +24,8 @@ internal sealed class QuickFixture(CalibrationSheet sheet, SimulatedBench bench,
         return Task.FromResult(choice.Total);
     }
 
+    public Task<bool> StandsAsync(CancellationToken cancellationToken) => Task.FromResult(true);
+
     public Task OpenAllAsync(CancellationToken cancellationToken)
     {
         Drive(default);

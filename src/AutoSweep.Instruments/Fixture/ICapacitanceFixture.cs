@@ -21,6 +21,11 @@ public interface ICapacitanceFixture : IAsyncDisposable
     /// answer.</exception>
     Task<Capacitance> SetAsync(Capacitance wanted, CancellationToken cancellationToken);
 
+    /// <summary>Whether what was set last still stands. A fixture opens its relays by itself when it hears nothing for too long, and a computer that was held
+    /// up or asleep in the middle of a reading does not notice: what was read then counts only if this says so afterwards.</summary>
+    /// <exception cref="Core.BenchFaultException">The fixture does not answer.</exception>
+    Task<bool> StandsAsync(CancellationToken cancellationToken);
+
     /// <summary>Opens every relay. Used on every way out; safe to call twice.</summary>
     Task OpenAllAsync(CancellationToken cancellationToken);
 }

@@ -14,6 +14,11 @@ public interface IRelayBox : IAsyncDisposable
     /// answer.</exception>
     Task CloseExactlyAsync(RelaySet relays, CancellationToken cancellationToken);
 
+    /// <summary>Whether the relays that were closed last still are. A box opens them by itself when it hears nothing for too long: what was read meanwhile
+    /// counts only if this says so afterwards.</summary>
+    /// <exception cref="Core.BenchFaultException">The fixture does not answer.</exception>
+    Task<bool> StandsAsync(CancellationToken cancellationToken);
+
     /// <summary>The temperature in the box, in degrees Celsius; null where it has no thermometer.</summary>
     Task<double?> ReadTemperatureAsync(CancellationToken cancellationToken);
 }

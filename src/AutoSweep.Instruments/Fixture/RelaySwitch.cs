@@ -31,6 +31,18 @@ internal sealed class RelaySwitch(ScpiSession session, ILogger log)
             throw DoesNotFollow(wanted, still, await session.DrainErrorsAsync(cancellationToken));
     }
 
+    /// <summary>Whether the relays are still those that were set: whoever was held up for longer than the watchdog waits has lost them meanwhile.</summary>
+    public async Task<bool> StandsAsync(CancellationToken cancellationToken)
+    {
+        var set = _present;
+        _present = null; // until it is read back
+        _present = await ReadBackAsync(cancellationToken);
+        if (_present == set)
+            return true;
+        await ReportErrorsAsync($"with {_present} closed instead of {set},", cancellationToken);
+        return false;
+    }
+
     /// <summary>Opens every relay, whatever was thought to be closed, and checks the read-back.</summary>
     public async Task OpenAllAsync(CancellationToken cancellationToken)
     {

@@ -84,6 +84,14 @@ public sealed class ScpiRelayBox : IRelayBox
     }, cancellationToken);
 
     /// <inheritdoc/>
+    public async Task<bool> StandsAsync(CancellationToken cancellationToken)
+    {
+        var stands = false;
+        await ExclusiveAsync(async () => stands = await _relays.StandsAsync(cancellationToken), cancellationToken);
+        return stands;
+    }
+
+    /// <inheritdoc/>
     public async Task<double?> ReadTemperatureAsync(CancellationToken cancellationToken)
     {
         try

@@ -60,6 +60,9 @@ public sealed class ScpiRelayFixture : ICapacitanceFixture
     }
 
     /// <inheritdoc/>
+    public Task<bool> StandsAsync(CancellationToken cancellationToken) => _box.StandsAsync(cancellationToken);
+
+    /// <inheritdoc/>
     public Task OpenAllAsync(CancellationToken cancellationToken) => _box.OpenAllAsync(cancellationToken);
 
     /// <inheritdoc/>

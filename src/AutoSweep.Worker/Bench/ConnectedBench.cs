@@ -1,3 +1,4 @@
+using System.Globalization;
 using AutoSweep.Core;
 using AutoSweep.Core.Journal;
 using AutoSweep.Instruments;
@@ -89,6 +90,14 @@ public sealed class ConnectedBench : IAsyncDisposable
         $"the meter {_wiring.Meter} gives {found}",
         expected,
         "check the meter's input, range and cable, then go on") { AtTerminal = "--resume" };
+
+    /// <summary>A fault of the fixture that opens its relays by itself in the middle of every reading.</summary>
+    /// <param name="times">How often it did.</param>
+    public BenchFaultException FallsOpen(int times) => new(
+        BenchFault.FixtureFault,
+        string.Create(CultureInfo.InvariantCulture, $"the fixture {_wiring.Fixture} opened its relays by itself during {times} readings in a row"),
+        "relays that stay closed while a level is read",
+        "check the fixture's supply and its watchdog, then go on") { AtTerminal = "--resume" };
 
     /// <summary>Opens every relay, lets go of the instruments.</summary>
     public async ValueTask DisposeAsync()

@@ -24,6 +24,9 @@ public sealed class SweepStage(
     BenchSignals signals,
     TimeProvider clock) : IBenchStage
 {
+    // A computer sleeps or is held up once; a box that lets go every time is broken.
+    private const int Attempts = 3;
+
     private long? _boxOffset;
 
     /// <inheritdoc/>
@@ -89,11 +92,24 @@ public sealed class SweepStage(
 
     private async Task<PeakReading> ReadAsync(int output, Capacitance wanted, long began, CancellationToken cancellationToken)
     {
-        var set = await bench.Fixture.SetAsync(wanted, cancellationToken);
-        var sample = await levels.ReadAsync(cancellationToken);
+        var (set, sample) = await ReadStandingAsync(wanted, cancellationToken);
         var elapsed = clock.GetElapsedTime(began);
         record.Append(Reading(output, set, sample, elapsed));
         return new(set, sample.Mean, sample.RelativeNoise, elapsed, sample.Settled);
+    }
+
+    // A computer that was held up for longer than the fixture's watchdog waits has read a level with every relay open: it is read anew.
+    private async Task<(Capacitance Set, LevelSample Sample)> ReadStandingAsync(Capacitance wanted, CancellationToken cancellationToken)
+    {
+        for (var attempt = 1; attempt <= Attempts; attempt++)
+        {
+            var set = await bench.Fixture.SetAsync(wanted, cancellationToken);
+            var sample = await levels.ReadAsync(cancellationToken);
+            if (await bench.Fixture.StandsAsync(cancellationToken))
+                return (set, sample);
+        }
+
+        throw bench.FallsOpen(Attempts);
     }
 
     // The flanks say where the peak is; how high and how wide it is they only say together with a reading on top.
@@ -109,9 +125,7 @@ public sealed class SweepStage(
     // The tone is counted once more, at the peak, where it is loudest: only then is it certain whose peak this is.
     private async Task CompleteAsync(ClippedOutput clipped, PeakResult result, CancellationToken cancellationToken)
     {
-        if (result.Peak is { } peak && bench.Dialled is null)
-            await bench.Fixture.SetAsync(Within(peak), cancellationToken);
-        var sight = await clips.ConfirmAsync(clipped.Output, cancellationToken);
+        var sight = await ConfirmAsync(clipped.Output, result.Peak, cancellationToken);
         if (Objection(clipped, sight) is { } why)
         {
             record.Append(new OutputAbandoned(Stage, clipped.Output, why));
@@ -127,6 +141,21 @@ public sealed class SweepStage(
         record.Append(Result(clipped.Output, (sight as ToneSight.Tone)?.Hertz ?? clipped.ToneHertz ?? 0, result, record.State.InHand!.Readings.Count) with { BoxOffsetPicofarads = _boxOffset });
         await RestAsync(cancellationToken);
         await signals.DoneAsync(cancellationToken);
+    }
+
+    // A tone that was listened for with every relay open has not gone away.
+    private async Task<ToneSight> ConfirmAsync(int output, Capacitance? peak, CancellationToken cancellationToken)
+    {
+        for (var attempt = 1; attempt <= Attempts; attempt++)
+        {
+            if (peak is { } loudest && bench.Dialled is null)
+                await bench.Fixture.SetAsync(Within(loudest), cancellationToken);
+            var sight = await clips.ConfirmAsync(output, cancellationToken);
+            if (await bench.Fixture.StandsAsync(cancellationToken))
+                return sight;
+        }
+
+        throw bench.FallsOpen(Attempts);
     }
 
     private static string? Objection(ClippedOutput clipped, ToneSight sight) => sight switch

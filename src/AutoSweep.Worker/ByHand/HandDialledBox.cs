@@ -34,6 +34,10 @@ public sealed class HandDialledBox(DecadeBox box, IBenchDialogue dialogue) : IDi
         (await DialAsync(wanted, canTakeBack: false, cancellationToken))!.Value;
 
     /// <inheritdoc/>
+    /// <remarks>Dials stay where a hand has left them.</remarks>
+    public Task<bool> StandsAsync(CancellationToken cancellationToken) => Task.FromResult(true);
+
+    /// <inheritdoc/>
     public async Task<Capacitance?> DialAsync(Capacitance wanted, bool canTakeBack, CancellationToken cancellationToken)
     {
         var setting = box.Nearest(wanted.Picofarads, _now);

@@ -10,14 +10,31 @@ namespace AutoSweep.Worker.Calibration;
 /// <param name="meter">The meter.</param>
 public sealed class MeteredSets(IRelayBox box, ICapacitanceMeter meter) : IRelaySetReader
 {
-    // A meter that hunts for its range may overload once (meter manuals).
+    // A meter that hunts for its range may overload once (meter manuals); a computer is held up once.
     private const int Tries = 3;
 
     /// <inheritdoc/>
-    /// <exception cref="BenchFaultException">The meter gives no value, or the fixture does not do as told.</exception>
+    /// <exception cref="BenchFaultException">The meter gives no value, or the fixture does not do as told or lets go by itself.</exception>
     public async Task<IReadOnlyList<CalibrationReading>?> ReadAsync(RelaySet relays, int repeats, CancellationToken cancellationToken)
     {
-        await box.CloseExactlyAsync(relays, cancellationToken);
+        for (var attempt = 1; attempt <= Tries; attempt++)
+        {
+            await box.CloseExactlyAsync(relays, cancellationToken);
+            var readings = await ReadClosedAsync(relays, repeats, cancellationToken);
+            // A computer that was held up for longer than the box's watchdog waits has read open relays.
+            if (await box.StandsAsync(cancellationToken))
+                return readings;
+        }
+
+        throw new BenchFaultException(
+            BenchFault.FixtureFault,
+            $"the fixture {box.Serial} opened its relays by itself while {relays.Named()} were read, {Tries} times in a row",
+            "relays that stay closed while they are read",
+            "check the fixture's supply and its watchdog");
+    }
+
+    private async Task<List<CalibrationReading>> ReadClosedAsync(RelaySet relays, int repeats, CancellationToken cancellationToken)
+    {
         List<CalibrationReading> readings = [];
         while (readings.Count < repeats)
         {

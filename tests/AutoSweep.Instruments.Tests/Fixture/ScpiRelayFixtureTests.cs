@@ -72,6 +72,22 @@ public sealed class ScpiRelayFixtureTests
     }
 
     [Fact]
+    public async Task Relays_that_the_watchdog_has_opened_stand_no_more_until_they_are_set_anew()
+    {
+        var box = new FixtureBox();
+        await using var fixture = await OpenAsync(box);
+        await fixture.SetAsync(new(100_250), default);
+        Assert.True(await fixture.StandsAsync(default));
+        box.ExpireWatchdog();
+        Assert.False(await fixture.StandsAsync(default));
+        Assert.Empty(box.Errors);
+        Assert.Contains(_log.Lines, line => line.Contains("Watchdog expired", StringComparison.Ordinal));
+        await fixture.SetAsync(new(100_250), default);
+        Assert.True(await fixture.StandsAsync(default));
+        Assert.Equal([1, 13], box.Closed.Order());
+    }
+
+    [Fact]
     public async Task After_silence_the_question_is_repeated_and_the_relay_command_is_not()
     {
         var box = new FixtureBox();

@@ -1,3 +1,4 @@
+using AutoSweep.Core;
 using AutoSweep.Core.Journal;
 using AutoSweep.Core.Peaks;
 using AutoSweep.Core.Quantities;
@@ -40,6 +41,48 @@ public sealed class SweepStageTests : IDisposable
         Assert.Equal(6, swept.PeakMillivolts!.Value, 0.05);
         Assert.Equal(swept.Readings, _scene.Job.State.SweepReadings[12].Count);
         Assert.InRange(swept.Readings, 3, 12);
+    }
+
+    [Fact]
+    public async Task A_reading_during_which_the_relays_fell_open_counts_for_nothing_and_is_taken_anew()
+    {
+        _scene.Fixture.Falls.Enqueue(false);
+        _scene.Fixture.Falls.Enqueue(true);
+
+        await ClipAsync(12);
+
+        var (sets, readings) = (_scene.Fixture.Sets, _scene.Job.State.SweepReadings[12]);
+        Assert.Equal(sets[1], sets[2]);
+        Assert.Single(readings, reading => reading.Picofarads == sets[1].Picofarads);
+        Assert.Equal(PeakNanofarads, _scene.Job.State.Swept[12].PeakPicofarads!.Value / 1000.0, 0.05 * HalfWidthNanofarads);
+    }
+
+    [Fact]
+    public async Task A_tone_that_was_not_heard_because_the_relays_fell_open_is_listened_for_again()
+    {
+        await ClipAsync(12);
+        var readings = _scene.Job.State.Swept[12].Readings;
+        foreach (var hasFallen in Enumerable.Repeat(false, readings).Append(true))
+            _scene.Fixture.Falls.Enqueue(hasFallen);
+        _clips.Sights.Enqueue(new ToneSight.Silence(Hum: false));
+        _clips.Sights.Enqueue(new ToneSight.Tone(12, 1431.5));
+
+        await ClipAsync(12);
+
+        Assert.Equal(1431.5, _scene.Job.State.Swept[12].ToneHertz);
+        Assert.DoesNotContain(BenchSound.Question, _scene.Sounds);
+    }
+
+    [Fact]
+    public async Task A_fixture_whose_relays_fall_open_during_every_reading_stops_the_sweep()
+    {
+        foreach (var hasFallen in Enumerable.Repeat(true, 3))
+            _scene.Fixture.Falls.Enqueue(hasFallen);
+
+        var fault = await Assert.ThrowsAsync<BenchFaultException>(() => ClipAsync(12));
+
+        Assert.Equal(BenchFault.FixtureFault, fault.Kind);
+        Assert.Contains("opened its relays by itself", fault.Found, StringComparison.Ordinal);
     }
 
     [Fact]

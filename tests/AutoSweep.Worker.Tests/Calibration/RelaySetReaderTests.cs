@@ -66,6 +66,27 @@ public sealed class RelaySetReaderTests
         Assert.Contains("Overload", fault.Found, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task Relays_that_fell_open_by_themselves_are_closed_and_read_anew()
+    {
+        _box.Falls.Enqueue(true);
+        var meter = new FakeCapacitanceMeter(Good(100), Good(33), Good(101), Good(102));
+        var readings = await new MeteredSets(_box, meter).ReadAsync(new(0b100), 2, default);
+        Assert.Equal([101, 102], readings!.Select(reading => reading.Picofarads));
+        Assert.Equal([0b100u, 0b100u], _box.Closed);
+    }
+
+    [Fact]
+    public async Task A_box_whose_relays_fall_open_every_time_is_at_fault()
+    {
+        foreach (var hasFallen in Enumerable.Repeat(true, 3))
+            _box.Falls.Enqueue(hasFallen);
+        var fault = await Assert.ThrowsAsync<BenchFaultException>(() =>
+            new MeteredSets(_box, new FakeCapacitanceMeter(Enumerable.Repeat(Good(100), 3))).ReadAsync(new(0b100), 1, default));
+        Assert.Equal(BenchFault.FixtureFault, fault.Kind);
+        Assert.Contains("relay 3", fault.Found, StringComparison.Ordinal);
+    }
+
     private TypedSets Typed(params string?[] lines)
     {
         var left = new Queue<string?>(lines);

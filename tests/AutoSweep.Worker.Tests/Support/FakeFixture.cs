@@ -11,6 +11,9 @@ internal sealed class FakeFixture : ICapacitanceFixture
     /// <summary>What is in circuit now; the stray alone when every relay is open.</summary>
     public Capacitance Present { get; private set; }
 
+    /// <summary>Whether the relays have fallen open by themselves, each time that this is asked; they have not when nothing is left.</summary>
+    public Queue<bool> Falls { get; } = new();
+
     public bool IsOpen => Present == Smallest;
 
     public bool IsDisposed { get; private set; }
@@ -27,6 +30,13 @@ internal sealed class FakeFixture : ICapacitanceFixture
         Present = new((wanted.Picofarads / 100 * 100) + 50);
         Sets.Add(Present);
         return Task.FromResult(Present);
+    }
+
+    public Task<bool> StandsAsync(CancellationToken cancellationToken)
+    {
+        if (Falls.TryDequeue(out var hasFallen) && hasFallen)
+            Present = Smallest;
+        return Task.FromResult(!hasFallen);
     }
 
     public Task OpenAllAsync(CancellationToken cancellationToken)

@@ -11,6 +11,9 @@ internal sealed class FakeRelayBox : IRelayBox
 
     public List<uint> Closed { get; } = [];
 
+    /// <summary>Whether the relays have fallen open by themselves, each time that this is asked; they have not when nothing is left.</summary>
+    public Queue<bool> Falls { get; } = new();
+
     /// <summary>What closing relays meets, after so many times that it did not.</summary>
     public Exception? Fails { get; set; }
 
@@ -23,6 +26,8 @@ internal sealed class FakeRelayBox : IRelayBox
         Closed.Add(relays.Mask);
         return Task.CompletedTask;
     }
+
+    public Task<bool> StandsAsync(CancellationToken cancellationToken) => Task.FromResult(!Falls.TryDequeue(out var hasFallen) || !hasFallen);
 
     public Task<double?> ReadTemperatureAsync(CancellationToken cancellationToken) => Task.FromResult<double?>(22);
 
