@@ -100,7 +100,7 @@ internal sealed class ServedBench : IDisposable
         fixturePlug?.Dispose();
     }
 
-    /// <summary>Pulls the plug that a line names, or says what it should have been.</summary>
+    /// <summary>Pulls the plug that a line names or pushes it in, or says what it should have been.</summary>
     public void Hear(string line)
     {
         if (UnplugOrder.Read(line) is not { } order)
@@ -109,8 +109,20 @@ internal sealed class ServedBench : IDisposable
             return;
         }
 
-        if (order.What == UnplugOrder.Plug.Fixture && fixturePlug is { } plug) plug.Unplug(order.Gap);
-        else _ = PortOf(order.What)?.UnplugAsync(order.Gap, CancellationToken.None);
+        if (order.Gap is { } gap) Unplug(order.What, gap);
+        else PushIn(order.What);
+    }
+
+    private void Unplug(UnplugOrder.Plug what, TimeSpan gap)
+    {
+        if (what == UnplugOrder.Plug.Fixture && fixturePlug is { } plug) plug.Unplug(gap);
+        else _ = PortOf(what)?.UnplugAsync(gap, CancellationToken.None);
+    }
+
+    private void PushIn(UnplugOrder.Plug what)
+    {
+        if (what == UnplugOrder.Plug.Fixture && fixturePlug is { } plug) plug.PushIn();
+        else PortOf(what)?.PushIn();
     }
 
     private TcpPort? PortOf(UnplugOrder.Plug what) => what switch

@@ -13,6 +13,7 @@ internal sealed class PtyPlug : IDisposable
     private readonly Lock gate = new();
     private PtyLine line;
     private CancellationTokenSource pulled = new();
+    private TaskCompletionSource pushedIn = new();
     private TimeSpan gap;
 
     public PtyPlug(IInstrument instrument, SimulatedClock clock)
@@ -33,20 +34,27 @@ internal sealed class PtyPlug : IDisposable
             await TalkAsync(cancellationToken);
             File.Delete(Path);
             line.Dispose();
-            await Task.Delay(gap, clock, cancellationToken);
+            await Task.WhenAny(Task.Delay(gap, clock, cancellationToken), pushedIn.Task);
+            cancellationToken.ThrowIfCancellationRequested();
             lock (gate) (pulled, line) = (new(), PlugIn());
         }
     }
 
-    /// <summary>Pulls the plug for a while; nothing happens while it is out already.</summary>
+    /// <summary>Pulls the plug for a while, or until it is pushed in; nothing happens while it is out already.</summary>
     public void Unplug(TimeSpan forHowLong)
     {
         lock (gate)
         {
             if (pulled.IsCancellationRequested) return;
-            gap = forHowLong;
+            (gap, pushedIn) = (forHowLong, new(TaskCreationOptions.RunContinuationsAsynchronously));
             pulled.Cancel();
         }
+    }
+
+    /// <summary>Pushes the plug in again before its time; nothing happens while it is in.</summary>
+    public void PushIn()
+    {
+        lock (gate) pushedIn.TrySetResult();
     }
 
     public void Dispose()

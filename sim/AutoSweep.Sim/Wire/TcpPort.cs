@@ -16,6 +16,7 @@ internal sealed class TcpPort : IDisposable
     private readonly SimulatedClock clock;
     private volatile Socket listener;
     private volatile Task plugged = Task.CompletedTask;
+    private volatile TaskCompletionSource pushedIn = new();
 
     public TcpPort(IInstrument instrument, WireDefinition wire, SimulatedClock clock, int port)
     {
@@ -50,11 +51,12 @@ internal sealed class TcpPort : IDisposable
         }
     }
 
-    /// <summary>Pulls the plug for a while: every client is cut off, even in the middle of an answer, and nobody is let in. Nothing happens while it is out already.</summary>
+    /// <summary>Pulls the plug for a while, or until it is pushed in: every client is cut off, even in the middle of an answer, and nobody is let in. Nothing happens while it is out already.</summary>
     public Task UnplugAsync(TimeSpan gap, CancellationToken cancellationToken)
     {
         if (!plugged.IsCompleted) return Task.CompletedTask;
         var back = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
+        pushedIn = new(TaskCreationOptions.RunContinuationsAsynchronously);
         plugged = back.Task;
         listener.Dispose();
         // Nobody listens, but the port stays taken: one that is let go may be given to another program before the plug is in again.
@@ -63,6 +65,9 @@ internal sealed class TcpPort : IDisposable
         foreach (var client in clients.Keys) client.Close(0);
         return ReturnAsync(back, next, gap, cancellationToken);
     }
+
+    /// <summary>Pushes the plug in again before its time; nothing happens while it is in.</summary>
+    public void PushIn() => pushedIn.TrySetResult();
 
     public void Dispose() => listener.Dispose();
 
@@ -75,7 +80,8 @@ internal sealed class TcpPort : IDisposable
 
     private async Task ReturnAsync(TaskCompletionSource back, Socket next, TimeSpan gap, CancellationToken cancellationToken)
     {
-        await Task.Delay(gap, clock, cancellationToken);
+        await Task.WhenAny(Task.Delay(gap, clock, cancellationToken), pushedIn.Task);
+        cancellationToken.ThrowIfCancellationRequested();
         next.Listen();
         listener = next;
         back.SetResult();

@@ -11,9 +11,17 @@ public class UnplugOrderTests
     public void A_line_names_a_plug_and_simulated_seconds(string line, object what, double seconds) =>
         Assert.Equal(new UnplugOrder((UnplugOrder.Plug)what, TimeSpan.FromSeconds(seconds)), UnplugOrder.Read(line));
 
+    [Fact]
+    public void Without_a_number_the_plug_stays_out_until_a_line_pushes_it_in()
+    {
+        Assert.Equal(new(UnplugOrder.Plug.Meter, Timeout.InfiniteTimeSpan), UnplugOrder.Read("unplug meter"));
+        Assert.Equal(new(UnplugOrder.Plug.Meter, null), UnplugOrder.Read("plug meter"));
+    }
+
     [Theory]
     [InlineData("")]
-    [InlineData("unplug meter")]
+    [InlineData("unplug")]
+    [InlineData("plug motor")]
     [InlineData("unplug motor 3")]
     [InlineData("unplug 1 3")]
     [InlineData("unplug meter 0")]

@@ -33,6 +33,25 @@ public class PtyPlugTests
         await running.ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing | ConfigureAwaitOptions.ContinueOnCapturedContext);
     }
 
+    [LinuxFact]
+    public async Task Pulled_without_an_end_it_comes_back_when_it_is_pushed_in()
+    {
+        using var bench = new TestBench();
+        using var plug = new PtyPlug(bench.Fixture, new Sim.Clock.SimulatedClock(10));
+        using var end = new CancellationTokenSource();
+        var running = plug.RunAsync(end.Token);
+
+        plug.Unplug(Timeout.InfiniteTimeSpan);
+
+        while (File.Exists(plug.Path)) await Task.Delay(TimeSpan.FromMilliseconds(5), TimeProvider.System);
+        plug.PushIn();
+        while (!File.Exists(plug.Path)) await Task.Delay(TimeSpan.FromMilliseconds(5), TimeProvider.System);
+        using var again = Open(plug.Path);
+        Assert.Equal("1", await AskAsync(again, "*OPC?"));
+        await end.CancelAsync();
+        await running.ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing | ConfigureAwaitOptions.ContinueOnCapturedContext);
+    }
+
     private static FileStream Open(string path) => new(path, FileMode.Open, FileAccess.ReadWrite, FileShare.ReadWrite, bufferSize: 0);
 
     private static Task<string> AskAsync(FileStream client, string message) =>

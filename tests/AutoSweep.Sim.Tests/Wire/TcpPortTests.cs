@@ -114,6 +114,31 @@ public class TcpPortTests
         await serving.ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing | ConfigureAwaitOptions.ContinueOnCapturedContext);
     }
 
+    [Fact]
+    public async Task Unplugged_without_an_end_it_comes_back_when_it_is_pushed_in()
+    {
+        using var bench = new TestBench();
+        var real = new Microsoft.Extensions.Time.Testing.FakeTimeProvider();
+        using var port = new TcpPort(bench.Meter, new(), new Sim.Clock.SimulatedClock(1, real), 0);
+        using var end = new CancellationTokenSource();
+        var serving = port.RunAsync(end.Token);
+
+        for (var time = 0; time < 2; time++)
+        {
+            var gap = port.UnplugAsync(Timeout.InfiniteTimeSpan, CancellationToken.None);
+            real.Advance(TimeSpan.FromDays(1));
+            Assert.ThrowsAny<System.Net.Sockets.SocketException>(() => new TcpClientLines(port.Port));
+            port.PushIn();
+            await gap;
+            using var again = new TcpClientLines(port.Port);
+            await again.SendAsync("*OPC?\n");
+            Assert.Equal("1", await again.LineAsync());
+        }
+
+        await end.CancelAsync();
+        await serving.ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing | ConfigureAwaitOptions.ContinueOnCapturedContext);
+    }
+
     private static async Task WithClientAsync(WireDefinition wire, Func<TcpClientLines, Task> talk, Action? beeped = null)
     {
         using var bench = new TestBench();
