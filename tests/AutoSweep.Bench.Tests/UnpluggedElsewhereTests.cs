@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Globalization;
 using AutoSweep.Bench.Tests.Support;
 using AutoSweep.Core.Stock;
@@ -10,9 +9,7 @@ namespace AutoSweep.Bench.Tests;
 /// <summary>Plugs pulled outside a job's stages, on real wires: part intake and the calibration of a fixture pause, and go on by themselves.</summary>
 public sealed class UnpluggedElsewhereTests(ITestOutputHelper output) : IDisposable
 {
-    // Simulated seconds: two of the wall clock at this rate.
     private const double Rate = 10;
-    private const double Gap = 20;
 
     private static readonly TimeSpan Patience = TimeSpan.FromMinutes(2);
 
@@ -27,14 +24,14 @@ public sealed class UnpluggedElsewhereTests(ITestOutputHelper output) : IDisposa
     public async Task Part_intake_waits_for_its_meter_and_takes_every_part_in_once(string pulledAt)
     {
         await using var bench = await ServedBench.StartAsync("small", "parts", Rate, "--unplugging", "--events");
-        using var worker = Programs.Start(
-            Programs.Worker, ["stock", "intake", "--stock", _folder.File("stock.jsonl"), "--count", "12", .. Meter(bench)]);
-        var ending = Run.EndAsync(worker, Patience);
+        using var worker = HeardRun.Worker(["stock", "intake", "--stock", _folder.File("stock.jsonl"), "--count", "12", .. Meter(bench)]);
         await HandsAsync(bench, pulledAt, part: 4);
 
-        await bench.UnplugAsync("capacitanceMeter", Gap);
+        await bench.UnplugAsync("capacitanceMeter");
+        await worker.SaysAsync($"The capacitance meter at {bench.CapacitanceMeter} is gone.");
+        await bench.PlugInAsync("capacitanceMeter");
 
-        var run = await ending;
+        var run = await worker.EndAsync();
         output.WriteLine(run.Output + run.Errors);
         Assert.True(run.ExitCode == 0, run.Output + run.Errors);
         Says(run, $"The capacitance meter at {bench.CapacitanceMeter} is gone. Look at its cable", "The capacitance meter is back.", "12 parts taken into");
@@ -50,16 +47,18 @@ public sealed class UnpluggedElsewhereTests(ITestOutputHelper output) : IDisposa
     {
         await using var bench = await ServedBench.StartAsync("small", "none", Rate, "--unplugging");
         string[] flags = ["--fixture", bench.Fixture, .. Meter(bench)];
-        using var worker = Programs.Start(Programs.Worker, ["fixture", "calibrate", "--out", _folder.File("made.json"), .. flags]);
-        var errors = worker.StandardError.ReadToEndAsync();
-        await LineAsync(worker, "sets of relays: ", errors);
+        using var worker = HeardRun.Worker(["fixture", "calibrate", "--out", _folder.File("made.json"), .. flags]);
+        await worker.SaysAsync("sets of relays: ");
 
-        await bench.UnplugAsync("fixture", Gap);
-        await LineAsync(worker, "The fixture is back.", errors);
-        await bench.UnplugAsync("capacitanceMeter", Gap);
-        await LineAsync(worker, "The capacitance meter is back.", errors);
+        foreach (var (instrument, name) in new[] { ("fixture", "fixture"), ("capacitanceMeter", "capacitance meter") })
+        {
+            await bench.UnplugAsync(instrument);
+            await worker.SaysAsync($"The {name} at ");
+            await bench.PlugInAsync(instrument);
+            await worker.SaysAsync($"The {name} is back.");
+        }
 
-        var run = await Run.EndAsync(worker, Patience, errors);
+        var run = await worker.EndAsync();
         Assert.True(run.ExitCode == 0, run.Output + run.Errors);
         // Against the bench's own relays, by readings of another run.
         var check = await Run.EndAsync(
@@ -84,16 +83,5 @@ public sealed class UnpluggedElsewhereTests(ITestOutputHelper output) : IDisposa
     {
         var words = string.Join(' ', run.Output.Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
         Assert.All(parts, part => Assert.Contains(part, words, StringComparison.Ordinal));
-    }
-
-    private static async Task LineAsync(Process worker, string part, Task<string> errors)
-    {
-        while (await worker.StandardOutput.ReadLineAsync().WaitAsync(Patience, TimeProvider.System) is var line)
-        {
-            if (line is null)
-                Assert.Fail($"Ended before \"{part}\": {await errors}");
-            if (line.Contains(part, StringComparison.Ordinal))
-                return;
-        }
     }
 }

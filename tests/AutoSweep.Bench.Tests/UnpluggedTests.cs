@@ -8,9 +8,7 @@ namespace AutoSweep.Bench.Tests;
 /// <summary>Plugs pulled in the middle of a sweep, on real wires: the job pauses, says what is missing, and goes on by itself.</summary>
 public sealed class UnpluggedTests(ITestOutputHelper output) : IDisposable
 {
-    // Simulated seconds: two of the wall clock at this rate, longer than a worker takes to notice.
     private const double Rate = 10;
-    private const double Gap = 20;
 
     private readonly TemporaryFolder _folder = new();
 
@@ -25,14 +23,18 @@ public sealed class UnpluggedTests(ITestOutputHelper output) : IDisposable
     public async Task A_sweep_pauses_says_what_is_missing_and_goes_on_by_itself_without_a_reading_of_before_the_gap(string back, params string[] unplugged)
     {
         await using var bench = await ServedBench.StartAsync("small", "sweep", Rate, "--unplugging");
-        using var worker = Programs.Start(Programs.Worker, ["sweep", .. bench.Flags(_folder.Path)]);
-        var ending = Run.EndAsync(worker);
-        await GapJournal.UntilAsync(Journal, state => state is { Swept.Count: 2, InHand.Readings.Count: >= 2 }, ending);
+        using var worker = HeardRun.Worker(["sweep", .. bench.Flags(_folder.Path)]);
+        await GapJournal.HoldAsync(Journal, GapJournal.IsInTheMiddle, worker);
 
         foreach (var instrument in unplugged)
-            await bench.UnplugAsync(instrument, Gap);
+            await bench.UnplugAsync(instrument);
+        await worker.ThawAsync();
+        foreach (var instrument in unplugged)
+            await worker.SaysAsync($"The {instrument} at {(instrument == "meter" ? bench.Meter : bench.Fixture)} is gone");
+        foreach (var instrument in unplugged)
+            await bench.PlugInAsync(instrument);
 
-        var run = await ending;
+        var run = await worker.EndAsync();
         output.WriteLine(run.Output + run.Errors);
         Assert.True(run.ExitCode == 0, run.Output + run.Errors);
         var entries = JournalFile.Read(Journal).Entries;
@@ -52,12 +54,15 @@ public sealed class UnpluggedTests(ITestOutputHelper output) : IDisposable
     public async Task A_survey_pauses_and_goes_on_with_the_outputs_that_are_missing()
     {
         await using var bench = await ServedBench.StartAsync("small", "survey", Rate, "--unplugging");
-        var ending = Run.EndAsync(Programs.Start(Programs.Worker, ["survey", .. bench.Flags(_folder.Path)]));
-        await GapJournal.UntilAsync(Journal, state => state.Surveyed.Count == 3, ending);
+        using var worker = HeardRun.Worker(["survey", .. bench.Flags(_folder.Path)]);
+        await GapJournal.HoldAsync(Journal, state => state.Surveyed.Count is >= 3 and < 13, worker);
 
-        await bench.UnplugAsync("meter", Gap);
+        await bench.UnplugAsync("meter");
+        await worker.ThawAsync();
+        await worker.SaysAsync(" is gone");
+        await bench.PlugInAsync("meter");
 
-        var run = await ending;
+        var run = await worker.EndAsync();
         Assert.True(run.ExitCode == 0, run.Output + run.Errors);
         Assert.Contains("The meter is back.", run.Output, StringComparison.Ordinal);
         var events = JournalFile.Read(Journal).Entries.Select(entry => entry.Event).ToList();
@@ -72,29 +77,15 @@ public sealed class UnpluggedTests(ITestOutputHelper output) : IDisposable
     public async Task A_kept_bench_waits_for_what_was_unplugged_too()
     {
         await using var bench = await ServedBench.StartAsync("small", "none", rate: 40, "--unplugging");
-        using var worker = Programs.Start(Programs.Worker, ["keep", .. bench.Flags(_folder.Path).Where(flag => flag != "--hands-free")]);
-        var errors = worker.StandardError.ReadToEndAsync();
-        await UntilLineAsync(worker.StandardOutput, "The bench is connected", errors);
+        using var worker = HeardRun.Worker(["keep", .. bench.Flags(_folder.Path).Where(flag => flag != "--hands-free")]);
+        await worker.SaysAsync("The bench is connected");
 
         foreach (var instrument in new[] { "fixture", "meter" })
         {
-            await bench.UnplugAsync(instrument, 40);
-            await UntilLineAsync(worker.StandardOutput, $"The {instrument} at ", errors);
-            await UntilLineAsync(worker.StandardOutput, $"The {instrument} is back.", errors);
-        }
-
-        worker.Kill();
-        await worker.WaitForExitAsync();
-    }
-
-    private static async Task UntilLineAsync(StreamReader lines, string part, Task<string> errors)
-    {
-        while (await lines.ReadLineAsync() is var line)
-        {
-            if (line is null)
-                Assert.Fail($"Ended before \"{part}\": {await errors}");
-            if (line.Contains(part, StringComparison.Ordinal))
-                return;
+            await bench.UnplugAsync(instrument);
+            await worker.SaysAsync($"The {instrument} at ");
+            await bench.PlugInAsync(instrument);
+            await worker.SaysAsync($"The {instrument} is back.");
         }
     }
 }

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Text.RegularExpressions;
 using AutoSweep.Bench.Tests.Support;
 using AutoSweep.Core.Journal;
@@ -34,12 +35,15 @@ public sealed partial class VisaTests : IDisposable
     {
         await using var bench = await ServedBench.StartAsync("small", "sweep", rate: 10, "--unplugging");
         var flags = bench.Flags(_folder.Path).Select(flag => flag == bench.Meter ? Meter : flag);
-        var ending = WorkerAsync(bench, ["sweep", .. flags]);
-        await GapJournal.UntilAsync(_folder.File("journal.jsonl"), state => state is { Swept.Count: 2, InHand.Readings.Count: >= 2 }, ending);
+        using var worker = new HeardRun(Start(bench, ["sweep", .. flags]));
+        await GapJournal.HoldAsync(_folder.File("journal.jsonl"), GapJournal.IsInTheMiddle, worker);
 
-        await bench.UnplugAsync("meter", 20);
+        await bench.UnplugAsync("meter");
+        await worker.ThawAsync();
+        await worker.SaysAsync($"The meter at {Meter} is gone");
+        await bench.PlugInAsync("meter");
 
-        var run = await ending;
+        var run = await worker.EndAsync();
         Assert.True(run.ExitCode == 0, run.Output + run.Errors);
         var entries = JournalFile.Read(_folder.File("journal.jsonl")).Entries;
         var lost = entries.First(entry => entry.Event is InstrumentLost);
@@ -67,11 +71,13 @@ public sealed partial class VisaTests : IDisposable
 
     public void Dispose() => _folder.Dispose();
 
-    private static Task<Run> WorkerAsync(ServedBench bench, IEnumerable<string> arguments)
+    private static Task<Run> WorkerAsync(ServedBench bench, IEnumerable<string> arguments) => Run.EndAsync(Start(bench, arguments));
+
+    private static Process Start(ServedBench bench, IEnumerable<string> arguments)
     {
         var port = Port().Match(bench.Meter).Value;
-        return Run.EndAsync(Programs.StartInShell(
-            $"export AUTOSWEEP_VISA='{VisaStandIn.FileName}' VISA_STANDIN='{Meter}={port}'; exec \"$@\"", Programs.Worker, arguments));
+        return Programs.StartInShell(
+            $"export AUTOSWEEP_VISA='{VisaStandIn.FileName}' VISA_STANDIN='{Meter}={port}'; exec \"$@\"", Programs.Worker, arguments);
     }
 
     [GeneratedRegex("(?<=::)[0-9]+(?=::SOCKET)")]

@@ -1,5 +1,7 @@
 using System.Diagnostics;
 using System.Globalization;
+using System.Net;
+using System.Net.Sockets;
 using System.Text.Json;
 
 namespace AutoSweep.Bench.Tests.Support;
@@ -46,12 +48,19 @@ internal sealed class ServedBench : IAsyncDisposable
     /// <summary>The next thing that the hands do, when the bench was started with --events.</summary>
     public async Task<JsonElement> NextEventAsync() => JsonDocument.Parse((await _process.StandardOutput.ReadLineAsync())!).RootElement;
 
-    /// <summary>Pulls a plug for so many simulated seconds; the bench was started with --unplugging.</summary>
-    public async Task UnplugAsync(string instrument, double seconds)
+    /// <summary>Pulls a plug and waits until it is out; the bench was started with --unplugging.</summary>
+    /// <remarks>It stays out until the test pushes it in, which it does when it has seen what it waits for: no number of seconds is enough for every machine.</remarks>
+    public async Task UnplugAsync(string instrument)
     {
-        await _process.StandardInput.WriteLineAsync(string.Create(CultureInfo.InvariantCulture, $"unplug {instrument} {seconds}"));
-        await _process.StandardInput.FlushAsync();
+        await TellAsync($"unplug {instrument}");
+        using var limit = new CancellationTokenSource(Run.Longest, TimeProvider.System);
+        using var timer = new PeriodicTimer(TimeSpan.FromMilliseconds(5), TimeProvider.System);
+        while (await IsInAsync(Text(instrument), limit.Token))
+            await timer.WaitForNextTickAsync(limit.Token);
     }
+
+    /// <summary>Pushes a plug in again.</summary>
+    public Task PlugInAsync(string instrument) => TellAsync($"plug {instrument}");
 
     public static async Task<(int ExitCode, string Text)> ScoreAsync(string bench, string job)
     {
@@ -76,6 +85,29 @@ internal sealed class ServedBench : IAsyncDisposable
                 _process.Kill(entireProcessTree: true);
                 throw new TimeoutException($"The simulator had not ended {LongestGoodbye.TotalSeconds:0} s after its standard input was closed.");
             }
+        }
+    }
+
+    private async Task TellAsync(string line)
+    {
+        await _process.StandardInput.WriteLineAsync(line);
+        await _process.StandardInput.FlushAsync();
+    }
+
+    // Whether anybody who comes now finds it: its socket's port, or the name of its serial line.
+    private static async Task<bool> IsInAsync(string resource, CancellationToken cancellationToken)
+    {
+        if (resource.StartsWith("ASRL", StringComparison.Ordinal))
+            return File.Exists(resource["ASRL".Length..resource.IndexOf("::", StringComparison.Ordinal)]);
+        try
+        {
+            using var client = new TcpClient();
+            await client.ConnectAsync(IPAddress.Loopback, int.Parse(resource.Split("::")[2], CultureInfo.InvariantCulture), cancellationToken);
+            return true;
+        }
+        catch (SocketException)
+        {
+            return false;
         }
     }
 
