@@ -35,12 +35,9 @@ public sealed class BadInputTests : IAsyncLifetime
     [Fact]
     public async Task A_port_on_which_nobody_listens_is_named()
     {
-        using var listener = new TcpListener(IPAddress.Loopback, 0);
-        listener.Start();
-        var port = ((IPEndPoint)listener.LocalEndpoint).Port;
-        listener.Stop();
+        using var held = new HeldPort();
 
-        await ExpectAsync(4, $"{port}", With("--meter", $"TCPIP::127.0.0.1::{port}::SOCKET"));
+        await ExpectAsync(4, $"{held.Number}", With("--meter", $"TCPIP::127.0.0.1::{held.Number}::SOCKET"));
     }
 
     [Fact]

@@ -47,13 +47,15 @@ public sealed class ServiceTests : IDisposable
     [Fact]
     public async Task A_service_whose_bench_is_off_is_ready_says_what_it_waits_for_and_connects_when_the_bench_is_there()
     {
-        var port = FreePort();
-        string[] flags = ["--generator", "classic-91-60hz", "--job", Job, "--meter", $"TCPIP::127.0.0.1::{port}::SOCKET"];
+        using var held = new HeldPort();
+        string[] flags = ["--generator", "classic-91-60hz", "--job", Job, "--meter", $"TCPIP::127.0.0.1::{held.Number}::SOCKET"];
         using var service = new SystemdService(Keep([.. flags, "--wait-for-bench"]));
 
         await service.Notified.UntilAsync(told => told == "READY=1");
-        Assert.Contains(service.Notified.Told, told => told.StartsWith("STATUS=Waiting for the bench", StringComparison.Ordinal) && told.Contains($"{port}", StringComparison.Ordinal));
-        await using var bench = await ServedBench.StartAsync("small", "none", rate: 1, "--meter-port", port.ToString(CultureInfo.InvariantCulture));
+        await service.Notified.UntilAsync(
+            told => told.StartsWith("STATUS=Waiting for the bench", StringComparison.Ordinal) && told.Contains($"{held.Number}", StringComparison.Ordinal));
+        held.Dispose();
+        await using var bench = await ServedBench.StartAsync("small", "none", rate: 1, "--meter-port", $"{held.Number}");
         await service.Notified.UntilAsync(told => told.StartsWith("STATUS=The bench is connected", StringComparison.Ordinal));
 
         Assert.Equal(0, await service.StopAsync());
@@ -64,8 +66,9 @@ public sealed class ServiceTests : IDisposable
     [Fact]
     public async Task A_stop_while_the_bench_is_waited_for_ends_with_exit_code_0()
     {
+        using var held = new HeldPort();
         using var service = new SystemdService(Keep(
-            ["--generator", "classic-91-60hz", "--job", Job, "--meter", $"TCPIP::127.0.0.1::{FreePort()}::SOCKET", "--wait-for-bench"]));
+            ["--generator", "classic-91-60hz", "--job", Job, "--meter", $"TCPIP::127.0.0.1::{held.Number}::SOCKET", "--wait-for-bench"]));
 
         await service.Notified.UntilAsync(told => told == "READY=1");
 
@@ -140,7 +143,7 @@ public sealed class ServiceTests : IDisposable
         var answer = await client.GetAsync(new Uri(address));
 
         Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
-        Assert.Contains("READY=1", service.Notified.Told);
+        await service.Notified.UntilAsync(told => told == "READY=1");
         Assert.Equal(0, await service.StopAsync());
         Assert.Contains("STOPPING=1", service.Notified.Told);
     }
@@ -193,12 +196,5 @@ public sealed class ServiceTests : IDisposable
         await client.GetStream().WriteAsync(Encoding.ASCII.GetBytes(query + "\n"));
         using var reader = new StreamReader(client.GetStream());
         return (await reader.ReadLineAsync().WaitAsync(SystemdService.Patience, TimeProvider.System))!;
-    }
-
-    private static int FreePort()
-    {
-        using var listener = new TcpListener(IPAddress.Loopback, 0);
-        listener.Start();
-        return ((IPEndPoint)listener.LocalEndpoint).Port;
     }
 }
