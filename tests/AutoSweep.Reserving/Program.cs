@@ -4,7 +4,8 @@ using AutoSweep.Worker.Stock;
 
 // Arguments: the ledger, the job, a seed. Prints "kind sequence part" for every event that the ledger acknowledged, "refused" for every
 // refusal.
-var ledger = new StockLedger(args[0], TimeProvider.System);
+// The others may be slow to be given the processor, and none may end by itself.
+var ledger = new StockLedger(args[0], TimeProvider.System, new() { Patience = TimeSpan.FromMinutes(5) });
 var job = args[1];
 var random = new Random(int.Parse(args[2], CultureInfo.InvariantCulture));
 while (true)
