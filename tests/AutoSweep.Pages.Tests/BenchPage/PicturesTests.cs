@@ -47,8 +47,7 @@ public sealed class PicturesTests(DemoRecord record, PageBrowser browser) : ICla
         {
             await screen.Page.EmulateMediaAsync(new() { ColorScheme = scheme });
             await screen.Page.SetViewportSizeAsync(size.Width, size.Height);
-            await MidCurveAsync(screen);
-            await book.SeenAtOnceAsync(screen, $"sweep on {size.Name}", AtOnce(size));
+            await book.SeenAtOnceAsync(screen, $"sweep on {size.Name}", MidCurve, AtOnce(size));
             if (scheme == ColorScheme.Light && size == DisplaySize.Landscape)
                 await book.TakeFirstSightAsync(screen, "page-sweep", size);
             await book.TakeAsync(screen, "bench-sweep-" + scheme.ToString().ToLowerInvariant(), size);
@@ -148,10 +147,10 @@ public sealed class PicturesTests(DemoRecord record, PageBrowser browser) : ICla
         from scheme in new[] { ColorScheme.Light, ColorScheme.Dark } from size in DisplaySize.All select (scheme, size);
 
     // Between the fourth reading and the result.
-    private static Task MidCurveAsync(Screen screen) => screen.OrTellAsync(() => screen.Page.WaitForFunctionAsync(
-        """
-        () => document.querySelectorAll('circle[data-reading]').length === 4 && document.querySelector('#state[data-activity=Reading]') !== null
-        """));
+    private const string MidCurve =
+        "document.querySelectorAll('circle[data-reading]').length === 4 && document.querySelector('#state[data-activity=Reading]') !== null";
+
+    private static Task MidCurveAsync(Screen screen) => screen.OrTellAsync(() => screen.Page.WaitForFunctionAsync("() => " + MidCurve));
 
     // On a lying tablet the map too; on a phone there is room for the state and what can be pressed.
     private static string[] AtOnce(DisplaySize size) =>

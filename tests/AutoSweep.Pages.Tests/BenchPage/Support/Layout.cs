@@ -36,13 +36,21 @@ internal static class Layout
     /// <summary>Everything that is wrong, in words.</summary>
     public static async Task<string[]> WrongAsync(IPage page) => await page.EvaluateAsync<string[]>(Wrong);
 
-    /// <summary>Which of these are not there, or end below the edge of the screen that is not scrolled. One question: the page lives.</summary>
-    public static async Task<string[]> BelowAsync(IPage page, IEnumerable<string> selectors) => await page.EvaluateAsync<string[]>(
-        """
-        selectors => selectors
-          .map(selector => [selector, document.querySelector(selector)])
-          .map(([selector, one]) => [selector, one === null ? Infinity : one.getBoundingClientRect().bottom + scrollY - innerHeight])
-          .filter(([, below]) => below > 0)
-          .map(([selector, below]) => `${selector} ends ${below.toFixed(0)} px below the screen`)
-        """, selectors);
+    /// <summary>Waits for a state of the page, and tells which of these are then not there, or end below the edge of the screen that is not scrolled.</summary>
+    /// <remarks>Waited for and measured in one breath: the page lives, and a state that was seen may be over when it is measured.</remarks>
+    /// <param name="page">The page.</param>
+    /// <param name="isSo">The state, an expression of JavaScript.</param>
+    /// <param name="selectors">What is to be seen.</param>
+    public static async Task<string[]> BelowAsync(IPage page, string isSo, IEnumerable<string> selectors)
+    {
+        var measured = await page.WaitForFunctionAsync(
+            "selectors => (" + isSo + """
+            ) && selectors
+              .map(selector => [selector, document.querySelector(selector)])
+              .map(([selector, one]) => [selector, one === null ? Infinity : one.getBoundingClientRect().bottom + scrollY - innerHeight])
+              .filter(([, below]) => below > 0)
+              .map(([selector, below]) => `${selector} ends ${below.toFixed(0)} px below the screen`)
+            """, selectors);
+        return await measured.JsonValueAsync<string[]>();
+    }
 }

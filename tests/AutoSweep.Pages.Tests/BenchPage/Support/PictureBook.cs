@@ -42,9 +42,9 @@ internal sealed class PictureBook : IDisposable
         await screen.Page.ScreenshotAsync(new() { Path = Path.Combine(_folder, name + ".png") });
     }
 
-    /// <summary>Holds that these can be seen without scrolling.</summary>
-    public async Task SeenAtOnceAsync(Screen screen, string name, params IEnumerable<string> selectors) =>
-        Wrong.AddRange((await Layout.BelowAsync(screen.Page, selectors)).Select(wrong => $"{name}: {wrong}"));
+    /// <summary>Waits for a state of the page, an expression of JavaScript, and holds that these can then be seen without scrolling.</summary>
+    public Task SeenAtOnceAsync(Screen screen, string name, string isSo, params IEnumerable<string> selectors) => screen.OrTellAsync(async () =>
+        Wrong.AddRange((await Layout.BelowAsync(screen.Page, isSo, selectors)).Select(wrong => $"{name}: {wrong}")));
 
     /// <summary>Holds that nothing was wrong and that the browser complained of nothing.</summary>
     public void Hold(params IEnumerable<Screen> screens)
