@@ -96,14 +96,16 @@ public sealed class ClipWatch(
         spell.Heard();
         _waitForGap = false;
         _held = null;
-        if (spell.SinceAsked > Patience(stage, spell))
-            return await AskSilenceAsync(stage, silence, spell, cancellationToken);
+        // First: a computer that was asleep has waited long enough for both, and finds the fixture open.
         if (stage == JobStage.Sweep && spell.SinceHunted > options.SilenceBeforeHunt)
-        {
-            await hunt.SettleOnLoudestAsync(cancellationToken);
-            spell.Hunted();
-        }
+            return await HuntAsync(spell, cancellationToken);
+        return spell.SinceAsked > Patience(stage, spell) ? await AskSilenceAsync(stage, silence, spell, cancellationToken) : null;
+    }
 
+    private async Task<ClipVerdict?> HuntAsync(SilentSpell spell, CancellationToken cancellationToken)
+    {
+        await hunt.SettleOnLoudestAsync(cancellationToken);
+        spell.Hunted();
         return null;
     }
 
@@ -120,6 +122,8 @@ public sealed class ClipWatch(
         if (await tones.ListenCloselyAsync(cancellationToken) is { } tone)
             return await HearAsync(stage, tone, spell, cancellationToken);
         var reading = await levels.ReadAsync(cancellationToken);
+        if (stage == JobStage.Sweep && !await hunt.StandsAsync(cancellationToken))
+            return await HuntAsync(spell, cancellationToken);
         spell.Asked(reading, silence);
         await questions.AskAsync(stage, ClipQuestion.NoTone, ClippingOrder.Next(record.State, stage), null, cancellationToken);
         return spell.Length > Conclusion(stage) ? new(null, Conclude(stage, spell)) : null;

@@ -1,6 +1,7 @@
 using System.Globalization;
 using AutoSweep.Core;
 using AutoSweep.Core.Journal;
+using AutoSweep.Core.Quantities;
 using AutoSweep.Instruments;
 using AutoSweep.Instruments.Fixture;
 using AutoSweep.Instruments.Meters;
@@ -11,6 +12,9 @@ namespace AutoSweep.Worker.Bench;
 /// <summary>The opened instruments of a bench. Disposing it opens every relay and closes the links.</summary>
 public sealed class ConnectedBench : IAsyncDisposable
 {
+    // A computer sleeps or is held up once; a box that lets go every time is broken.
+    private const int Attempts = 3;
+
     private readonly BenchWiring _wiring;
     private readonly ICapacitanceFixture? _fixture;
 
@@ -91,13 +95,25 @@ public sealed class ConnectedBench : IAsyncDisposable
         expected,
         "check the meter's input, range and cable, then go on") { AtTerminal = "--resume" };
 
-    /// <summary>A fault of the fixture that opens its relays by itself in the middle of every reading.</summary>
-    /// <param name="times">How often it did.</param>
-    public BenchFaultException FallsOpen(int times) => new(
-        BenchFault.FixtureFault,
-        string.Create(CultureInfo.InvariantCulture, $"the fixture {_wiring.Fixture} opened its relays by itself during {times} readings in a row"),
-        "relays that stay closed while a level is read",
-        "check the fixture's supply and its watchdog, then go on") { AtTerminal = "--resume" };
+    /// <summary>Sets a capacitance and reads or listens with it in circuit, for certain: a computer that was held up for longer than the fixture's watchdog
+    /// waits has read with every relay open, and does it anew.</summary>
+    /// <param name="wanted">The capacitance; none leaves it as it is.</param>
+    /// <param name="work">What is done with it in circuit; may be done several times.</param>
+    /// <param name="cancellationToken">Ends the wait.</param>
+    /// <exception cref="BenchFaultException">The fixture opens its relays every time, or does not do as told.</exception>
+    public async Task<(Capacitance Set, TResult Result)> WithSetAsync<TResult>(
+        Capacitance? wanted, Func<Task<TResult>> work, CancellationToken cancellationToken)
+    {
+        for (var attempt = 1; attempt <= Attempts; attempt++)
+        {
+            var set = wanted is { } capacitance ? await Fixture.SetAsync(capacitance, cancellationToken) : default;
+            var result = await work();
+            if (await Fixture.StandsAsync(cancellationToken))
+                return (set, result);
+        }
+
+        throw FallsOpen();
+    }
 
     /// <summary>Opens every relay, lets go of the instruments.</summary>
     public async ValueTask DisposeAsync()
@@ -112,6 +128,12 @@ public sealed class ConnectedBench : IAsyncDisposable
             await Meter.DisposeAsync();
         }
     }
+
+    private BenchFaultException FallsOpen() => new(
+        BenchFault.FixtureFault,
+        string.Create(CultureInfo.InvariantCulture, $"the fixture {_wiring.Fixture} opened its relays by itself during {Attempts} readings in a row"),
+        "relays that stay closed while a level is read",
+        "check the fixture's supply and its watchdog, then go on") { AtTerminal = "--resume" };
 
     // Kept in the record, because the file is replaced by the next calibration.
     private BenchConnected WithCalibration(BenchConnected bench) =>

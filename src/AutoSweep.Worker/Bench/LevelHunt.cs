@@ -34,8 +34,8 @@ public sealed class LevelHunt(ConnectedBench bench, LevelReader levels, JobRecor
         List<(Capacitance Place, double Volts)> heard = [];
         foreach (var place in Places(missing))
         {
-            await bench.Fixture.SetAsync(place, cancellationToken);
-            heard.Add((place, (await levels.ReadAsync(cancellationToken, samples: 2, span: TimeSpan.Zero)).Mean.Volts));
+            var (_, sample) = await bench.WithSetAsync(place, () => levels.ReadAsync(cancellationToken, samples: 2, span: TimeSpan.Zero), cancellationToken);
+            heard.Add((place, sample.Mean.Volts));
         }
 
         var loudest = heard.MaxBy(one => one.Volts);
@@ -43,6 +43,9 @@ public sealed class LevelHunt(ConnectedBench bench, LevelReader levels, JobRecor
         await bench.Fixture.SetAsync(standsOut ? await PeakNearAsync(loudest.Place, cancellationToken) : loudest.Place, cancellationToken);
         return standsOut;
     }
+
+    /// <summary>Whether the fixture still is where it settled, or was set to: silence says nothing where its watchdog has opened the relays.</summary>
+    public Task<bool> StandsAsync(CancellationToken cancellationToken) => bench.Fixture.StandsAsync(cancellationToken);
 
     // The same search that sweeps an output: it needs no tone, only the level.
     private async Task<Capacitance> PeakNearAsync(Capacitance place, CancellationToken cancellationToken)
@@ -53,8 +56,7 @@ public sealed class LevelHunt(ConnectedBench bench, LevelReader levels, JobRecor
             new() { Smallest = bench.Fixture.Smallest, Largest = bench.Fixture.Largest, Budget = RefiningBudget });
         while (search.Next() is PeakStep.Read wanted)
         {
-            var set = await bench.Fixture.SetAsync(wanted.Capacitance, cancellationToken);
-            var sample = await levels.ReadAsync(cancellationToken);
+            var (set, sample) = await bench.WithSetAsync(wanted.Capacitance, () => levels.ReadAsync(cancellationToken), cancellationToken);
             search.Tell(new(set, sample.Mean, sample.RelativeNoise, clock.GetElapsedTime(began), sample.Settled));
         }
 

@@ -24,9 +24,6 @@ public sealed class SweepStage(
     BenchSignals signals,
     TimeProvider clock) : IBenchStage
 {
-    // A computer sleeps or is held up once; a box that lets go every time is broken.
-    private const int Attempts = 3;
-
     private long? _boxOffset;
 
     /// <inheritdoc/>
@@ -92,24 +89,10 @@ public sealed class SweepStage(
 
     private async Task<PeakReading> ReadAsync(int output, Capacitance wanted, long began, CancellationToken cancellationToken)
     {
-        var (set, sample) = await ReadStandingAsync(wanted, cancellationToken);
+        var (set, sample) = await bench.WithSetAsync(wanted, () => levels.ReadAsync(cancellationToken), cancellationToken);
         var elapsed = clock.GetElapsedTime(began);
         record.Append(Reading(output, set, sample, elapsed));
         return new(set, sample.Mean, sample.RelativeNoise, elapsed, sample.Settled);
-    }
-
-    // A computer that was held up for longer than the fixture's watchdog waits has read a level with every relay open: it is read anew.
-    private async Task<(Capacitance Set, LevelSample Sample)> ReadStandingAsync(Capacitance wanted, CancellationToken cancellationToken)
-    {
-        for (var attempt = 1; attempt <= Attempts; attempt++)
-        {
-            var set = await bench.Fixture.SetAsync(wanted, cancellationToken);
-            var sample = await levels.ReadAsync(cancellationToken);
-            if (await bench.Fixture.StandsAsync(cancellationToken))
-                return (set, sample);
-        }
-
-        throw bench.FallsOpen(Attempts);
     }
 
     // The flanks say where the peak is; how high and how wide it is they only say together with a reading on top.
@@ -143,19 +126,10 @@ public sealed class SweepStage(
         await signals.DoneAsync(cancellationToken);
     }
 
-    // A tone that was listened for with every relay open has not gone away.
     private async Task<ToneSight> ConfirmAsync(int output, Capacitance? peak, CancellationToken cancellationToken)
     {
-        for (var attempt = 1; attempt <= Attempts; attempt++)
-        {
-            if (peak is { } loudest && bench.Dialled is null)
-                await bench.Fixture.SetAsync(Within(loudest), cancellationToken);
-            var sight = await clips.ConfirmAsync(output, cancellationToken);
-            if (await bench.Fixture.StandsAsync(cancellationToken))
-                return sight;
-        }
-
-        throw bench.FallsOpen(Attempts);
+        var loudest = bench.Dialled is null && peak is { } found ? Within(found) : (Capacitance?)null;
+        return (await bench.WithSetAsync(loudest, () => clips.ConfirmAsync(output, cancellationToken), cancellationToken)).Result;
     }
 
     private static string? Objection(ClippedOutput clipped, ToneSight sight) => sight switch

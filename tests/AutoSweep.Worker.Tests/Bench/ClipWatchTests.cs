@@ -242,6 +242,19 @@ public sealed class ClipWatchTests : IDisposable
         Assert.Equal(9, (await NextAsync(JobStage.Sweep)).Clipped!.Output);
     }
 
+    [Fact]
+    public async Task A_sweep_that_was_held_up_for_longer_than_its_patience_hunts_before_it_asks()
+    {
+        _scene.Begin(JobStage.Sweep, 9);
+        _scene.Meter.Shown = () => 0.1 / Math.Sqrt(1 + Math.Pow((_scene.Fixture.Present.Nanofarads - 120) / 4, 2));
+        _scene.Meter.Heard = () => Math.Abs(_scene.Fixture.Present.Nanofarads - 120) < 8 ? _scene.Tone(9) : 0;
+        var counts = 0;
+        _scene.Meter.Counting += () => _scene.Clock.Advance(++counts == 4 ? 2 * _scene.Options.SilenceBeforeSweepQuestion : TimeSpan.Zero);
+
+        Assert.Equal(9, (await NextAsync(JobStage.Sweep)).Clipped!.Output);
+        Assert.Empty(_scene.Asked);
+    }
+
     // Counts that never agree, as a counter under its specified level gives: ten make a look.
     private void Miscount(int looks = 3)
     {
