@@ -9,7 +9,7 @@ namespace AutoSweep.Bench.Tests;
 /// <summary>Plugs pulled outside a job's stages, on real wires: part intake and the calibration of a fixture pause, and go on by themselves.</summary>
 public sealed class UnpluggedElsewhereTests(ITestOutputHelper output) : IDisposable
 {
-    private const double Rate = 10;
+    private const double Rate = 20;
 
     private static readonly TimeSpan Patience = TimeSpan.FromMinutes(2);
 

@@ -8,7 +8,7 @@ namespace AutoSweep.Bench.Tests;
 /// <summary>Plugs pulled in the middle of a sweep, on real wires: the job pauses, says what is missing, and goes on by itself.</summary>
 public sealed class UnpluggedTests(ITestOutputHelper output) : IDisposable
 {
-    private const double Rate = 10;
+    private const double Rate = 20;
 
     private readonly TemporaryFolder _folder = new();
 

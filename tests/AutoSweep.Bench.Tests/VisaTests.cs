@@ -33,7 +33,7 @@ public sealed partial class VisaTests : IDisposable
     [CompiledFact]
     public async Task A_sweep_through_VISA_waits_for_a_meter_whose_connection_is_lost_and_uses_no_reading_of_before()
     {
-        await using var bench = await ServedBench.StartAsync("small", "sweep", rate: 10, "--unplugging");
+        await using var bench = await ServedBench.StartAsync("small", "sweep", rate: 20, "--unplugging");
         var flags = bench.Flags(_folder.Path).Select(flag => flag == bench.Meter ? Meter : flag);
         using var worker = new HeardRun(Start(bench, ["sweep", .. flags]));
         await GapJournal.HoldAsync(_folder.File("journal.jsonl"), GapJournal.IsInTheMiddle, worker);
