@@ -9,8 +9,8 @@ namespace AutoSweep.Bench.Tests.Support;
 /// <summary>A simulated bench that is being served, known only by the line that it prints.</summary>
 internal sealed class ServedBench : IAsyncDisposable
 {
-    // It ends well within a second here.
-    private static readonly TimeSpan LongestGoodbye = TimeSpan.FromSeconds(60);
+    // It ends, or lets a plug go, well within a second here.
+    private static readonly TimeSpan Longest = TimeSpan.FromSeconds(60);
 
     private readonly Process _process;
 
@@ -53,7 +53,7 @@ internal sealed class ServedBench : IAsyncDisposable
     public async Task UnplugAsync(string instrument)
     {
         await TellAsync($"unplug {instrument}");
-        using var limit = new CancellationTokenSource(Run.Longest, TimeProvider.System);
+        using var limit = new CancellationTokenSource(Longest, TimeProvider.System);
         using var timer = new PeriodicTimer(TimeSpan.FromMilliseconds(5), TimeProvider.System);
         while (await IsInAsync(Text(instrument), limit.Token))
             await timer.WaitForNextTickAsync(limit.Token);
@@ -75,7 +75,7 @@ internal sealed class ServedBench : IAsyncDisposable
         using (_process)
         {
             _process.StandardInput.Close();
-            using var limit = new CancellationTokenSource(LongestGoodbye, TimeProvider.System);
+            using var limit = new CancellationTokenSource(Longest, TimeProvider.System);
             try
             {
                 await _process.WaitForExitAsync(limit.Token);
@@ -83,7 +83,7 @@ internal sealed class ServedBench : IAsyncDisposable
             catch (OperationCanceledException)
             {
                 _process.Kill(entireProcessTree: true);
-                throw new TimeoutException($"The simulator had not ended {LongestGoodbye.TotalSeconds:0} s after its standard input was closed.");
+                throw new TimeoutException($"The simulator had not ended {Longest.TotalSeconds:0} s after its standard input was closed.");
             }
         }
     }
