@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using AutoSweep.Bench.Tests.Support;
+using AutoSweep.Core;
 using AutoSweep.Core.Journal;
 using AutoSweep.Instruments.Links;
 using AutoSweep.Worker.Job;
@@ -16,9 +17,6 @@ public sealed partial class KillTests(ITestOutputHelper output)
 
     // The fixture's own watchdog, in wall seconds of an accelerated bench: a second, and what a timer may be too early.
     private static readonly TimeSpan Watchdog = TimeSpan.FromSeconds(1.1);
-
-    // The simulated line takes the killed program's exclusive use back every 50 ms.
-    private static readonly TimeSpan ExclusiveUse = TimeSpan.FromSeconds(0.4);
 
     [Fact]
     public async Task A_sweep_killed_at_fifty_random_instants_ends_with_every_output_once()
@@ -85,8 +83,7 @@ public sealed partial class KillTests(ITestOutputHelper output)
 
     private static async Task CheckRelaysOpenAsync(ServedBench bench)
     {
-        await Task.Delay(ExclusiveUse, TimeProvider.System);
-        var link = await new LinkOpener(TimeProvider.System).OpenAsync(ResourceName.Parse(bench.Fixture), new(new()), CancellationToken.None);
+        var link = await OpenAsync(ResourceName.Parse(bench.Fixture));
         await using (link)
         {
             // What the killed program had asked for may still come first; the identity tells where that ends, and only then may the watchdog's time begin: a
@@ -94,6 +91,24 @@ public sealed partial class KillTests(ITestOutputHelper output)
             await AskAsync(link, "\n*IDN?\n", IdentityLine());
             await Task.Delay(Watchdog, TimeProvider.System);
             Assert.Equal("(@)", (await AskAsync(link, "ROUT:CLOS:STAT?\n", StateLine())).Groups[1].Value);
+        }
+    }
+
+    // The simulated line takes the killed program's exclusive use back again and again; until then it is in use.
+    private static async Task<ILink> OpenAsync(ResourceName fixture)
+    {
+        using var limit = new CancellationTokenSource(Run.Longest, TimeProvider.System);
+        using var timer = new PeriodicTimer(TimeSpan.FromMilliseconds(50), TimeProvider.System);
+        while (true)
+        {
+            try
+            {
+                return await new LinkOpener(TimeProvider.System).OpenAsync(fixture, new(new()), limit.Token);
+            }
+            catch (BenchFaultException fault) when (fault.Kind == BenchFault.NotReachable)
+            {
+                await timer.WaitForNextTickAsync(limit.Token);
+            }
         }
     }
 
