@@ -81,7 +81,7 @@ public sealed class UnpluggedElsewhereTests(ITestOutputHelper output) : IDisposa
 
     private static void Says(Run run, params string[] parts)
     {
-        var words = string.Join(' ', run.Output.Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
+        var words = HeardRun.Words(run.Output);
         Assert.All(parts, part => Assert.Contains(part, words, StringComparison.Ordinal));
     }
 }

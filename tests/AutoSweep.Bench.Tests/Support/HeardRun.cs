@@ -75,7 +75,8 @@ internal sealed class HeardRun : IDisposable
         _process.Dispose();
     }
 
-    private static string Words(string text) => string.Join(' ', text.Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
+    /// <summary>The words, where their lines break left out: that is the width of a terminal's doing.</summary>
+    public static string Words(string text) => string.Join(' ', text.Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
 
     private (string Text, Task More) Said()
     {
