@@ -48,7 +48,7 @@ public sealed class OldSetReading(
             words.AskFor(output);
             await told.WriteLineAsync($"  output {output,3}: its old capacitor, please");
             await parts.AskForAsync(output, [], cancellationToken);
-            var (measured, word) = await NextAsync(output, cancellationToken);
+            var (measured, word) = await NextAsync(cancellationToken);
             if (word == OldSetWord.LeftOut)
                 _leftOut.Add(output);
             else if (word == OldSetWord.Ended || (measured is null && word is null))
@@ -67,10 +67,10 @@ public sealed class OldSetReading(
     }
 
     // None of both where the person ends the work.
-    private async Task<(MeasuredPart? Measured, OldSetWord? Word)> NextAsync(int output, CancellationToken cancellationToken)
+    private async Task<(MeasuredPart? Measured, OldSetWord? Word)> NextAsync(CancellationToken cancellationToken)
     {
         using var first = CancellationTokenSource.CreateLinkedTokenSource(cancellationToken);
-        var (word, measured) = (words.NextAsync(output, first.Token), parts.NextAsync(first.Token));
+        var (word, measured) = (words.NextAsync(first.Token), parts.NextAsync(first.Token));
         await Task.WhenAny(measured, word);
         await first.CancelAsync();
         await ((Task)Task.WhenAll(measured, word)).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);

@@ -25,15 +25,14 @@ public sealed class OldSetWords
     /// <param name="word">What is said.</param>
     public void Say(int output, OldSetWord word) => _said.Writer.TryWrite((output, word));
 
-    /// <summary>Waits for a word on an output's capacitor.</summary>
-    /// <param name="output">The output.</param>
+    /// <summary>Waits for a word on the capacitor that is asked for.</summary>
     /// <param name="cancellationToken">Ends the wait.</param>
-    public async Task<OldSetWord> NextAsync(int output, CancellationToken cancellationToken)
+    public async Task<OldSetWord> NextAsync(CancellationToken cancellationToken)
     {
         while (true)
         {
             var said = await _said.Reader.ReadAsync(cancellationToken);
-            if (said.Output == output)
+            if (said.Output == _asked)
                 return said.Word;
         }
     }

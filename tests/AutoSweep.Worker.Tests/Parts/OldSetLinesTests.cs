@@ -18,7 +18,7 @@ public sealed class OldSetLinesTests
 
         Assert.True(new OldSetLines(_words).Take(typed));
 
-        Assert.Equal(word, await _words.NextAsync(7, default));
+        Assert.Equal(word, await _words.NextAsync(default));
     }
 
     [Fact]
@@ -29,7 +29,7 @@ public sealed class OldSetLinesTests
         _words.AskFor(7);
         Assert.False(lines.Take("131n"));
 
-        Assert.False(_words.NextAsync(7, default).IsCompleted);
+        Assert.False(_words.NextAsync(default).IsCompleted);
     }
 
     [Fact]
@@ -40,7 +40,7 @@ public sealed class OldSetLinesTests
         await new OldSetLines(_words).ListenAsync(new StringReader("131n\nx"), _answers, default);
 
         Assert.Contains("'131n' is not known here: the meter reads the values. x and Enter", _answers.ToString(), StringComparison.Ordinal);
-        Assert.Equal(OldSetWord.NoCapacitor, await _words.NextAsync(7, default));
+        Assert.Equal(OldSetWord.NoCapacitor, await _words.NextAsync(default));
     }
 
     [Fact]
@@ -50,7 +50,7 @@ public sealed class OldSetLinesTests
         _words.AskFor(7);
         using var dealtWith = new CancellationTokenSource();
         var first = parts.NextAsync(dealtWith.Token);
-        Assert.Equal(OldSetWord.NoCapacitor, await _words.NextAsync(7, default));
+        Assert.Equal(OldSetWord.NoCapacitor, await _words.NextAsync(default));
         await dealtWith.CancelAsync();
         await Assert.ThrowsAnyAsync<OperationCanceledException>(() => first);
 
