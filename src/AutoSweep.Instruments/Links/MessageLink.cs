@@ -34,7 +34,7 @@ public sealed class MessageLink : ILink
     /// <param name="resource">The name that was opened.</param>
     /// <param name="port">The port.</param>
     /// <param name="replyTerminator">Added to an answer that ends without it.</param>
-    /// <param name="time">The clock behind every wait.</param>
+    /// <param name="time">The clock behind every wait but that of closing, which is for a thread.</param>
     public MessageLink(ResourceName resource, IMessagePort port, char replyTerminator, TimeProvider time)
     {
         (Resource, _port, _time) = (resource, port, time);
